@@ -1,0 +1,134 @@
+# Read by demo.sh, test.sh, check.sh and lock.sh with the checkout as the current folder: the environment in .venv, and what it holds.
+# POSIX sh. Needs Python 3.11 or newer and the package registries; neither git, uv nor node.
+
+VENV=.venv
+LOG=$VENV/install.log
+# A person's own pip settings for installing elsewhere must not lead these installs astray.
+export PIP_USER=0 PIP_DISABLE_PIP_VERSION_CHECK=1 PIP_NO_INPUT=1
+unset PIP_TARGET PIP_PREFIX PYTHONHOME PYTHONPATH
+
+say() { printf '%s\n' "$*"; }
+
+fail() {
+  printf '\n%s\n' "$*" >&2
+  exit 1
+}
+
+find_python() {
+  for name in python3 python3.11 python3.12 python3.13 python3.14 python3.15 python; do
+    if "$name" -c 'import sys; sys.exit(sys.version_info < (3, 11))' 2>/dev/null; then
+      command -v "$name"
+      return
+    fi
+  done
+  fail "Steadfoot needs Python 3.11 or newer, and none was found: install python3 from your system's packages or from python.org, then start this again."
+}
+
+# A moved checkout or a changed system Python leaves an environment that looks whole and is not.
+venv_usable() {
+  [ "$(cat $VENV/place 2>/dev/null)" = "$PWD" ] && $VENV/bin/python -c 'import pip' 2>/dev/null
+}
+
+make_venv() {
+  venv_usable && return
+  python=$(find_python) || exit 1
+  say "Making a Python environment in $VENV with $("$python" --version)."
+  "$python" -m venv --clear $VENV 2>/dev/null || make_venv_without_ensurepip "$python"
+  pwd >$VENV/place
+}
+
+# Debian keeps a part of venv in a package of its own.
+make_venv_without_ensurepip() {
+  advice="Python's venv module is incomplete here: on Debian or Ubuntu run 'sudo apt-get install python3-venv', then start this again."
+  if "$1" -m pip --version >/dev/null 2>&1; then
+    "$1" -m venv --clear --without-pip $VENV && "$1" -m pip --python $VENV/bin/python install --quiet pip || fail "$advice"
+  elif root_apt install python3-venv; then
+    "$1" -m venv --clear $VENV || fail "$advice"
+  else
+    fail "$advice"
+  fi
+}
+
+# Debian packages, where this person may install them without being asked for a password.
+root_apt() {
+  command -v apt-get >/dev/null 2>&1 || return 1
+  if [ "$(id -u)" = 0 ]; then as_root=env; else as_root="sudo -n env"; fi
+  $as_root true 2>/dev/null || return 1
+  say "Installing the Debian packages: $*"
+  $as_root DEBIAN_FRONTEND=noninteractive apt-get update -qq >/dev/null &&
+    $as_root DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "$@" >/dev/null
+}
+
+# Names and contents of the files and folders given, as one short line.
+fingerprint() {
+  find "$@" \( -name node_modules -o -name coverage -o -name '.?*' ! -name . \) -prune -o -type f ! -name '*.tsbuildinfo' \
+    -exec cksum {} + | sort | cksum
+}
+
+# Run a command with its output in the log, a dot a second and the time it took.
+progress() {
+  title=$1
+  shift
+  printf '%s ' "$title"
+  began=$(date +%s)
+  "$@" >>$LOG 2>&1 &
+  child=$!
+  trap 'kill $child 2>/dev/null; exit 130' INT TERM
+  while kill -0 $child 2>/dev/null; do
+    printf .
+    sleep 1
+  done
+  trap - INT TERM
+  if wait $child; then status=0; else status=$?; fi
+  printf ' %s s\n' $(($(date +%s) - began))
+  return $status
+}
+
+pip_install() { $VENV/bin/python -m pip install --progress-bar off "$@"; }
+
+# The last lines of the log, then one sentence that helps.
+fail_with_log() {
+  tail -n 12 $LOG >&2
+  if grep -qiE 'connection|resolve|timed out|network|unreachable|SSL' $LOG; then
+    fail "$1: no answer from the package registries, so check the network connection (or proxy) and start this again; what is done is kept."
+  fi
+  fail "$1: the lines above and $LOG say why."
+}
+
+# What the checks and tests need: locked packages, Steadfoot itself in place, and npm on the PATH.
+prepare_tests() {
+  make_venv
+  stamp=$VENV/test.stamp
+  if [ "$(cat $stamp 2>/dev/null)" != "$(test_sources)" ] || [ ! -d backend/steadfoot/static/app ]; then
+    : >$LOG
+    rm -f $stamp
+    progress "Installing the $(grep -c '==' deploy/requirements-test.txt) Python packages of the test lock file" \
+      pip_install --require-hashes --requirement deploy/requirements-test.txt || fail_with_log "The test packages could not be installed"
+    progress "Building the frontend and installing Steadfoot" \
+      pip_install --no-deps --no-build-isolation --editable . || fail_with_log "Steadfoot could not be built"
+    $VENV/bin/python deploy/build_frontend.py $VENV/bin # node and npm beside python
+    test_sources >$stamp
+  fi
+  PATH=$PWD/$VENV/bin:$PATH
+  export PATH
+}
+
+test_sources() { fingerprint pyproject.toml deploy/requirements-test.txt deploy/build_frontend.py frontend; }
+
+# Run one step, keep going whatever it says, and remember its result and time for the summary.
+RESULTS=
+FAILED=0
+step() {
+  name=$1
+  shift
+  printf '\n== %s\n' "$name"
+  began=$(date +%s)
+  if "$@"; then word=ok; else word=FAILED; FAILED=$((FAILED + 1)); fi
+  RESULTS="$RESULTS$(printf '%-8s %4s s  %s' "$word" $(($(date +%s) - began)) "$name")
+"
+}
+
+summary() {
+  printf '\n== Summary\n%s' "$RESULTS"
+  [ $FAILED = 0 ] || fail "$FAILED of the steps above failed."
+}

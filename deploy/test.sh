@@ -1,0 +1,24 @@
+#!/bin/sh
+# Installs what the tests need into .venv and runs every check and test, the second time over on PostgreSQL.
+#   sh deploy/test.sh                           everything; all steps run, a summary ends it, non-zero if any failed
+#   sh deploy/test.sh tests/rules -k pain       only pytest, with these arguments
+# STEADFOOT_CHROMIUM may name a Chromium to use for the browser tests; else one is found or installed.
+set -eu
+cd "$(dirname "$0")/.."
+. deploy/prepare.sh
+. deploy/chromium.sh
+
+prepare_tests
+find_or_install_chromium
+if [ $# -gt 0 ]; then
+  exec python -m pytest "$@"
+fi
+
+step "checks" sh deploy/check.sh
+step "frontend tests" npm --prefix frontend test
+step "rules" python -m pytest tests/rules
+step "outside references" python -m pytest tests/outside
+step "features and sync" python -m pytest tests/features tests/sync
+step "end to end" python -m pytest tests/e2e
+step "features and sync on PostgreSQL" env STEADFOOT_TEST_DATABASE=postgresql python -m pytest tests/features tests/sync
+summary
