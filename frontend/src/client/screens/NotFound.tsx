@@ -1,0 +1,12 @@
+import { Link } from '../../shared/router';
+import { t } from '../words';
+
+export function NotFound() {
+  return (
+    <main>
+      <h1>{t('notFoundTitle')}</h1>
+      <p>{t('notFoundText')}</p>
+      <Link to="/">{t('goToToday')}</Link>
+    </main>
+  );
+}
