@@ -24,16 +24,45 @@ packed_chromium() {
   [ -x $VENV/chromium/chromium ] && printf '%s\n' "$PWD/$VENV/chromium/chromium"
 }
 
-# Without root: npm carries a Chromium; it unpacks into the temporary folder that it is given.
+# Without root: npm carries a Chromium, compressed, with the libraries and the font that it needs.
 unpack_chromium() {
   say "Unpacking $PACKED_CHROMIUM, as Debian's chromium cannot be installed without root."
-  mkdir -p $VENV/chromium
-  npm install --prefix $VENV/chromium --ignore-scripts --no-audit --no-fund --silent "$PACKED_CHROMIUM" ||
+  home=$PWD/$VENV/chromium
+  mkdir -p "$home"
+  npm install --prefix "$home" --ignore-scripts --no-audit --no-fund --silent "$PACKED_CHROMIUM" ||
     fail "The browser for the tests could not be fetched: check the network connection, or set STEADFOOT_CHROMIUM to a Chromium on this machine."
-  (
-    cd $VENV/chromium
-    AWS_LAMBDA_JS_RUNTIME=nodejs22.x TMPDIR=$PWD node --input-type=module --eval '
-      import chromium from "@sparticuz/chromium";
-      console.log(await chromium.executablePath());'
-  )
+  packed=$home/node_modules/@sparticuz/chromium/bin
+  decompress "$packed/chromium.br" "$home/headless"
+  chmod +x "$home/headless"
+  for part in al2023 fonts swiftshader; do
+    decompress "$packed/$part.tar.br" "$home/$part.tar"
+    python -m tarfile --extract "$home/$part.tar" "$home"
+    rm "$home/$part.tar"
+  done
+  write_launcher >"$home/chromium"
+  chmod +x "$home/chromium"
+  STEADFOOT_CHROMIUM=$home/chromium
+}
+
+decompress() {
+  node --eval 'const { createReadStream: from, createWriteStream: to } = require("node:fs");
+    from(process.argv[1]).pipe(require("node:zlib").createBrotliDecompress()).pipe(to(process.argv[2]));' "$1" "$2"
+}
+
+# The packed font settings name the folders of another machine, so the launcher brings its own.
+write_launcher() {
+  cat >"$home/fonts.conf" <<EOF
+<?xml version="1.0"?>
+<!DOCTYPE fontconfig SYSTEM "fonts.dtd">
+<fontconfig>
+  <dir>$home/fonts</dir>
+  <dir>/usr/share/fonts</dir>
+  <cachedir>$home/fonts-cache</cachedir>
+</fontconfig>
+EOF
+  cat <<EOF
+#!/bin/sh
+export FONTCONFIG_FILE="$home/fonts.conf" LD_LIBRARY_PATH="$home/lib"
+exec "$home/headless" --no-sandbox --no-zygote "\$@"
+EOF
 }
