@@ -1,0 +1,85 @@
+"""Builds the app: the only place, with the command line, where parts are wired together."""
+
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager
+
+from fastapi import FastAPI, Response
+from sqlalchemy import text
+from starlette.middleware.gzip import GZipMiddleware
+
+from steadfoot import __version__
+from steadfoot.checkins import routes as checkin_routes
+from steadfoot.core import pages, problems
+from steadfoot.core.clock import Clock, system_clock
+from steadfoot.core.database import Database
+from steadfoot.core.metrics import CONTENT_TYPE, Metrics
+from steadfoot.core.pulse import Pulse
+from steadfoot.core.settings import Settings
+from steadfoot.core.web import Edge
+from steadfoot.exercises import routes as exercise_routes
+from steadfoot.identity import routes as identity_routes
+from steadfoot.monitoring import routes as monitoring_routes
+from steadfoot.monitoring.service import refresh_findings
+from steadfoot.programs import routes as program_routes
+
+_ROUTERS = (
+    identity_routes.router,
+    exercise_routes.router,
+    program_routes.router,
+    checkin_routes.router,
+    monitoring_routes.router,
+)
+
+
+@asynccontextmanager
+async def _life(app: FastAPI) -> AsyncIterator[None]:
+    yield
+    app.state.pulse.close()
+    app.state.database.close()
+
+
+def _health(app: FastAPI) -> None:
+    @app.get("/healthz", operation_id="isAlive", tags=["operation"])
+    def healthz() -> dict[str, str]:
+        """The process answers."""
+        return {"status": "alive"}
+
+    @app.get("/readyz", operation_id="isReady", tags=["operation"])
+    def readyz() -> dict[str, str]:
+        """The database answers too."""
+        with app.state.database.read() as session:
+            session.execute(text("SELECT 1"))
+        return {"status": "ready"}
+
+    @app.get("/metrics", operation_id="readMetrics", tags=["operation"], response_class=Response)
+    def metrics() -> Response:
+        """Counts for an operator."""
+        return Response(app.state.metrics.text(), media_type=CONTENT_TYPE)
+
+
+def create_app(settings: Settings | None = None, database: Database | None = None, clock: Clock = system_clock) -> FastAPI:
+    """Answer the app on a migrated database."""
+    settings = settings or Settings()
+    app = FastAPI(
+        title="Steadfoot",
+        version=__version__,
+        openapi_url="/openapi.json" if settings.openapi == "on" else None,
+        docs_url=None,
+        redoc_url=None,
+        lifespan=_life,
+    )
+    app.state.settings = settings
+    app.state.database = database or Database(settings.database())
+    app.state.clock = clock
+    app.state.pulse = Pulse()
+    app.state.metrics = Metrics()
+    app.state.listeners = (refresh_findings,)
+    app.state.client_changed = refresh_findings
+    problems.install(app)
+    for router in _ROUTERS:
+        app.include_router(router)
+    _health(app)
+    pages.install(app)
+    app.add_middleware(GZipMiddleware, minimum_size=1000)
+    app.add_middleware(Edge)
+    return app

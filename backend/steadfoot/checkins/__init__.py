@@ -1,0 +1,1 @@
+"""Step four: what the client logs. Events come in, are kept for ever, and are folded into what pages show."""

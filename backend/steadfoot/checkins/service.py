@@ -1,0 +1,225 @@
+"""Taking in batches, keeping refused items, and the readers that later steps use."""
+
+from collections.abc import Callable, Sequence
+from datetime import date, datetime
+from typing import Any
+
+from sqlmodel import Session
+
+from steadfoot.checkins import rollup, store
+from steadfoot.checkins.fold import Fact, withdrawn_ids
+from steadfoot.checkins.ingest import Held, Outcome, decide
+from steadfoot.checkins.reading import Item, Reading, raw_digest, raw_text, read
+from steadfoot.checkins.schemas import ChangeOut, Refused, SyncBody, SyncOut
+from steadfoot.checkins.store import pain, refused_counts, refused_of, rollups
+from steadfoot.checkins.tables import Event, Receipt, RefusedEvent
+from steadfoot.core.problems import not_found
+from steadfoot.identity import service as identity
+from steadfoot.identity.access import DeviceAccess
+
+__all__ = [
+    "Listener",
+    "events_of_kinds",
+    "events_page",
+    "pain",
+    "rebuild",
+    "refused_counts",
+    "refused_of",
+    "retry",
+    "rollups",
+    "sync",
+]
+
+Listener = Callable[[Session, str, str], None]
+"""Called with session, practice id and client id, inside the transaction, when a client's events changed."""
+events_page = store.events_page
+rebuild = rollup.rebuild
+
+
+def _event_row(access: DeviceAccess, event: Reading, now: datetime) -> dict[str, Any]:
+    return {
+        "id": event.id,
+        "practice_id": access.practice_id,
+        "client_id": access.client_id,
+        "device_id": access.device_id,
+        "seq": event.seq,
+        "kind": event.kind,
+        "recorded_at": event.recorded_at,
+        "instant": event.instant,
+        "received_at": now,
+        "local_day": event.local_day,
+        "planned_id": event.body.planned_id,
+        "body": event.body_text,
+        "content_digest": event.digest,
+    }
+
+
+def _refused_row(access: DeviceAccess, item: Item, problem: dict[str, Any], now: datetime) -> dict[str, Any]:
+    return {
+        "digest": raw_digest(access.device_id, item.raw),
+        "practice_id": access.practice_id,
+        "client_id": access.client_id,
+        "device_id": access.device_id,
+        "event_id": item.event_id or f"nameless-{item.digest[:16]}",
+        "content_digest": item.digest,
+        "seq": item.seq,
+        "raw": raw_text(item.raw),
+        "problem": problem,
+        "received_at": now,
+        "accepted_at": None,
+    }
+
+
+def _held(session: Session, access: DeviceAccess, items: Sequence[Item]) -> Held:
+    numbers = store.numbers_taken(
+        session, access.practice_id, access.device_id, [item.seq for item in items if item.seq is not None]
+    )
+    ids = {item.event_id for item in items}
+    refused = store.refused_contents(session, access.practice_id, access.client_id, ids)
+    return Held(access.client_id, store.digests_of(session, ids), numbers, refused)
+
+
+def _store_refused(session: Session, access: DeviceAccess, outcome: Outcome, now: datetime) -> None:
+    rows = {
+        row["digest"]: row
+        for row in (_refused_row(access, item, problem, now) for item, problem in outcome.refused)
+    }
+    known = store.refused_digests(session, access.practice_id, rows)
+    store.insert_all(session, RefusedEvent, [row for digest, row in rows.items() if digest not in known])
+
+
+def _facts(accepted: Sequence[Reading]) -> list[Fact]:
+    return [
+        Fact(
+            id=event.id,
+            seq=event.seq,
+            kind=event.kind,
+            instant=event.instant,
+            local_day=event.local_day,
+            planned_id=event.body.planned_id,
+            body=event.body.model_dump(mode="json", exclude_unset=True),
+        )
+        for event in accepted
+    ]
+
+
+def _store(session: Session, access: DeviceAccess, outcome: Outcome, now: datetime) -> None:
+    store.insert_all(session, Event, [_event_row(access, event, now) for event in outcome.accepted])
+    store.insert_all(
+        session,
+        Receipt,
+        [
+            {"device_id": access.device_id, "seq": seq, "practice_id": access.practice_id, "event_id": event_id}
+            for seq, event_id in outcome.receipts.items()
+        ],
+    )
+    _store_refused(session, access, outcome, now)
+
+
+def _acknowledged(session: Session, access: DeviceAccess, through: int) -> int:
+    """Answer the end of the gapless run of held numbers, beginning at one that is known to be in it."""
+    for seq in store.numbers_after(session, access.practice_id, access.device_id, through):
+        if seq != through + 1:
+            break
+        through = seq
+    return through
+
+
+def _settle_refused(session: Session, access: DeviceAccess, accepted: Sequence[Reading], now: datetime) -> None:
+    """An id that was kept aside and has now come in by a way that can be taken needs nobody any more."""
+    ids = {event.id for event in accepted}
+    for row in store.refused_of(session, access.practice_id, access.client_id):
+        if row.event_id in ids and row.problem["code"] == "number-taken":
+            row.accepted_at = now
+            session.add(row)
+
+
+def sync(
+    session: Session, access: DeviceAccess, body: SyncBody, listeners: Sequence[Listener], now: datetime
+) -> SyncOut:
+    """Take in a batch and answer what is new for the phone. The caller commits before the answer leaves."""
+    through = identity.lock_device(session, access.practice_id, access.client_id, access.device_id)
+    items = [read(raw) for raw in body.events]
+    outcome = decide(items, _held(session, access, items)) if items else Outcome()
+    _store(session, access, outcome, now)
+    if outcome.accepted:
+        rollup.refresh(session, access.practice_id, access.client_id, _facts(outcome.accepted))
+        _settle_refused(session, access, outcome.accepted, now)
+    if outcome.receipts:
+        through = _acknowledged(session, access, through)
+    identity.mark_heard(session, access.practice_id, access.device_id, through, now)
+    if outcome.accepted:
+        session.flush()
+        for listener in listeners:
+            listener(session, access.practice_id, access.client_id)
+    return _answer(session, access, body.cursor, outcome, through, now)
+
+
+def _answer(
+    session: Session, access: DeviceAccess, cursor: int, outcome: Outcome, through: int, now: datetime
+) -> SyncOut:
+    changes, cursor = identity.changes_since(session, access.practice_id, access.client_id, cursor)
+    return SyncOut(
+        server_epoch=identity.epoch_of(session),
+        server_time=now,
+        acknowledged_through=through,
+        refused=[Refused(seq=item.seq, id=item.event_id, problem=found) for item, found in outcome.refused],
+        changes=[ChangeOut(number=c.number, kind=c.kind, at=c.at, body=c.body) for c in changes],
+        cursor=cursor,
+    )
+
+
+def retry(
+    session: Session,
+    practice_id: str,
+    client_id: str,
+    event_id: str,
+    listeners: Sequence[Listener],
+    now: datetime,
+) -> dict[str, Any] | None:
+    """Try a kept item again, after the server was mended or a person has looked; answer why it still cannot be taken.
+
+    A taken number no longer stands against it: a person has decided that it is a real entry.
+
+    Raises:
+        NotFound: nothing is kept aside under this id.
+    """
+    rows = store.refused_with_id(session, practice_id, client_id, event_id)
+    if not rows:
+        raise not_found("entry kept aside")
+    left: dict[str, Any] | None = None
+    for row in rows:
+        found = _retry_row(session, row, now)
+        left = left or found
+    session.flush()
+    for listener in listeners:
+        listener(session, practice_id, client_id)
+    return left
+
+
+def _retry_row(session: Session, row: RefusedEvent, now: datetime) -> dict[str, Any] | None:
+    access = DeviceAccess(row.practice_id, row.client_id, row.device_id, "UTC")
+    item = read(store.parsed(row.raw))
+    outcome = decide([item], Held(row.client_id, store.digests_of(session, [item.event_id]), {}, {}))
+    if outcome.refused:
+        row.problem = outcome.refused[0][1]
+        session.add(row)
+        return row.problem
+    store.insert_all(session, Event, [_event_row(access, event, now) for event in outcome.accepted])
+    rollup.refresh(session, row.practice_id, row.client_id, _facts(outcome.accepted))
+    row.accepted_at = now
+    session.add(row)
+    return None
+
+
+def events_of_kinds(session: Session, practice_id: str, client_id: str, kinds: Sequence[str]) -> list[Event]:
+    """Answer a client's events of some kinds that were not withdrawn, in the order of their times."""
+    found = store.events(session, practice_id, client_id, kinds=(*kinds, "entry_withdrawn"))
+    gone = withdrawn_ids(store.fact_of(event) for event in found)
+    return [event for event in found if event.kind in kinds and event.id not in gone]
+
+
+def newest_version_named(session: Session, practice_id: str, client_id: str, since: date) -> int | None:
+    """Answer the highest program version that the phone's entries have named: what the phone has."""
+    found = [row.program_version for row in rollups(session, practice_id, since, client_id)]
+    return max((number for number in found if number is not None), default=None)

@@ -1,0 +1,191 @@
+"""Every query of check-ins, each within a practice."""
+
+from collections.abc import Iterable, Mapping, Sequence
+from datetime import date, datetime
+from typing import Any
+
+from sqlalchemy import delete, func, insert
+from sqlmodel import Session, SQLModel, col, select
+
+from steadfoot.checkins.fold import Fact, parsed
+from steadfoot.checkins.tables import Event, PainEntry, Receipt, RefusedEvent, SessionRollup
+from steadfoot.core.database import scoped
+
+
+def insert_all(session: Session, table: type[SQLModel], rows: Sequence[Mapping[str, Any]]) -> None:
+    """Insert rows in one statement, without an object for each: this is the hot path of a sync."""
+    if rows:
+        session.execute(insert(table), list(rows))
+
+
+def digests_of(session: Session, ids: Iterable[str]) -> dict[str, tuple[str, str]]:
+    """Answer client id and content digest of the events with these ids, of any practice.
+
+    Ids are unique across practices; the caller learns only whether the content is the same.
+    """
+    query = select(Event.id, Event.client_id, Event.content_digest).where(col(Event.id).in_(list(ids)))
+    return {found: (client_id, digest) for found, client_id, digest in session.exec(query)}
+
+
+def numbers_taken(session: Session, practice_id: str, device_id: str, seqs: Iterable[int]) -> dict[int, str]:
+    """Answer which of a phone's numbers are held, and by which event id."""
+    query = (
+        select(Receipt.seq, Receipt.event_id)
+        .where(Receipt.practice_id == practice_id, Receipt.device_id == device_id)
+        .where(col(Receipt.seq).in_(list(seqs)))
+    )
+    return {seq: event_id for seq, event_id in session.exec(query)}
+
+
+def numbers_after(session: Session, practice_id: str, device_id: str, seq: int) -> Sequence[int]:
+    """Answer a phone's held numbers above one, in order."""
+    query = select(Receipt.seq).where(
+        Receipt.practice_id == practice_id, Receipt.device_id == device_id, Receipt.seq > seq
+    )
+    return session.exec(query.order_by(col(Receipt.seq))).all()
+
+
+def refused_digests(session: Session, practice_id: str, digests: Iterable[str]) -> set[str]:
+    """Answer which refused items are kept already."""
+    query = select(RefusedEvent.digest).where(RefusedEvent.practice_id == practice_id)
+    return set(session.exec(query.where(col(RefusedEvent.digest).in_(list(digests)))))
+
+
+def refused_contents(session: Session, practice_id: str, client_id: str, ids: Iterable[str]) -> dict[str, set[str]]:
+    """Answer the content digests of items that were kept aside under these event ids, by id."""
+    query = select(RefusedEvent.event_id, RefusedEvent.content_digest).where(
+        RefusedEvent.practice_id == practice_id, RefusedEvent.client_id == client_id
+    )
+    found: dict[str, set[str]] = {}
+    for event_id, digest in session.exec(query.where(col(RefusedEvent.event_id).in_(list(ids)))):
+        found.setdefault(event_id, set()).add(digest)
+    return found
+
+
+def refused_of(session: Session, practice_id: str, client_id: str) -> Sequence[RefusedEvent]:
+    """Answer a client's items that are kept aside, oldest first."""
+    query = scoped(RefusedEvent, practice_id).where(
+        RefusedEvent.client_id == client_id, col(RefusedEvent.accepted_at).is_(None)
+    )
+    return session.exec(query.order_by(col(RefusedEvent.received_at), col(RefusedEvent.digest))).all()
+
+
+def refused_with_id(session: Session, practice_id: str, client_id: str, event_id: str) -> Sequence[RefusedEvent]:
+    """Answer the items kept aside under one event id."""
+    return [row for row in refused_of(session, practice_id, client_id) if row.event_id == event_id]
+
+
+def refused_counts(session: Session, practice_id: str) -> dict[str, int]:
+    """Answer how many items are kept aside, by client."""
+    query = (
+        select(RefusedEvent.client_id, func.count())
+        .where(RefusedEvent.practice_id == practice_id, col(RefusedEvent.accepted_at).is_(None))
+        .group_by(RefusedEvent.client_id)
+    )
+    return dict(session.exec(query).all())
+
+
+def fact_of(event: Event) -> Fact:
+    """Answer an event as the fold needs it."""
+    return Fact(
+        id=event.id,
+        seq=event.seq,
+        kind=event.kind,
+        instant=event.instant,
+        local_day=event.local_day,
+        planned_id=event.planned_id,
+        body=parsed(event.body),
+    )
+
+
+def events(session: Session, practice_id: str, client_id: str, *, kinds: Iterable[str] = ()) -> list[Event]:
+    """Answer a client's events in the order of their times; of some kinds only, if named."""
+    query = scoped(Event, practice_id).where(Event.client_id == client_id)
+    if kinds:
+        query = query.where(col(Event.kind).in_(list(kinds)))
+    return list(session.exec(query.order_by(col(Event.instant), col(Event.id))).all())
+
+
+def events_of_sessions(session: Session, practice_id: str, client_id: str, planned_ids: Iterable[str]) -> list[Event]:
+    """Answer the events of some planned sessions."""
+    query = scoped(Event, practice_id).where(Event.client_id == client_id)
+    return list(session.exec(query.where(col(Event.planned_id).in_(list(planned_ids)))).all())
+
+
+def events_outside_plan(session: Session, practice_id: str, client_id: str, days: Iterable[date]) -> list[Event]:
+    """Answer the events of some days that name no planned session."""
+    query = scoped(Event, practice_id).where(Event.client_id == client_id, col(Event.planned_id).is_(None))
+    return list(session.exec(query.where(col(Event.local_day).in_(list(days)))).all())
+
+
+def events_with_ids(session: Session, practice_id: str, client_id: str, ids: Iterable[str]) -> list[Event]:
+    """Answer the client's events with these ids."""
+    query = scoped(Event, practice_id).where(Event.client_id == client_id, col(Event.id).in_(list(ids)))
+    return list(session.exec(query).all())
+
+
+def events_page(
+    session: Session, practice_id: str, client_id: str, after: tuple[datetime, str] | None, limit: int
+) -> Sequence[Event]:
+    """Answer the next events of a client after a place in the order of time and id."""
+    query = scoped(Event, practice_id).where(Event.client_id == client_id)
+    if after is not None:
+        at, last = after
+        later = col(Event.instant) > at
+        same = (col(Event.instant) == at) & (col(Event.id) > last)
+        query = query.where(later | same)
+    return session.exec(query.order_by(col(Event.instant), col(Event.id)).limit(limit)).all()
+
+
+def replace_rollups(
+    session: Session, practice_id: str, client_id: str, keys: Iterable[str], rows: Sequence[Mapping[str, Any]]
+) -> None:
+    """Put new rollup rows in the place of those with these keys."""
+    session.execute(
+        delete(SessionRollup).where(
+            col(SessionRollup.practice_id) == practice_id,
+            col(SessionRollup.client_id) == client_id,
+            col(SessionRollup.planned_id).in_(list(keys)),
+        )
+    )
+    insert_all(session, SessionRollup, [{"practice_id": practice_id, "client_id": client_id, **row} for row in rows])
+
+
+def add_pain(session: Session, practice_id: str, client_id: str, rows: Sequence[Mapping[str, Any]]) -> None:
+    """Insert pain entries."""
+    insert_all(session, PainEntry, [{"practice_id": practice_id, "client_id": client_id, **row} for row in rows])
+
+
+def remove_pain(session: Session, practice_id: str, client_id: str, event_ids: Iterable[str] | None = None) -> None:
+    """Delete a client's pain entries, all or those of some events."""
+    statement = delete(PainEntry).where(
+        col(PainEntry.practice_id) == practice_id, col(PainEntry.client_id) == client_id
+    )
+    if event_ids is not None:
+        statement = statement.where(col(PainEntry.event_id).in_(list(event_ids)))
+    session.execute(statement)
+
+
+def remove_rollups(session: Session, practice_id: str, client_id: str) -> None:
+    """Delete a client's rollup rows."""
+    session.execute(
+        delete(SessionRollup).where(
+            col(SessionRollup.practice_id) == practice_id, col(SessionRollup.client_id) == client_id
+        )
+    )
+
+
+def rollups(session: Session, practice_id: str, since: date, client_id: str | None = None) -> Sequence[SessionRollup]:
+    """Answer rollup rows with a planned day from ``since``, of one client or of the practice."""
+    query = scoped(SessionRollup, practice_id).where(SessionRollup.planned_day >= since)
+    if client_id is not None:
+        query = query.where(SessionRollup.client_id == client_id)
+    return session.exec(query.order_by(col(SessionRollup.client_id), col(SessionRollup.planned_id))).all()
+
+
+def pain(session: Session, practice_id: str, since: date, client_id: str | None = None) -> Sequence[PainEntry]:
+    """Answer pain entries of days from ``since``, in order, of one client or of the practice."""
+    query = scoped(PainEntry, practice_id).where(PainEntry.day >= since)
+    if client_id is not None:
+        query = query.where(PainEntry.client_id == client_id)
+    return session.exec(query.order_by(col(PainEntry.instant), col(PainEntry.event_id))).all()

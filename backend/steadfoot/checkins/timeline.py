@@ -1,0 +1,55 @@
+"""A client's entries as pages, oldest first."""
+
+import base64
+import binascii
+from datetime import datetime
+
+from sqlmodel import Session
+
+from steadfoot.checkins import store
+from steadfoot.checkins.schemas import Timeline, TimelineItem
+from steadfoot.checkins.tables import Event
+from steadfoot.core.problems import Problem
+
+
+def _cursor_of(event: Event) -> str:
+    place = f"{event.instant.isoformat()}|{event.id}"
+    return base64.urlsafe_b64encode(place.encode()).decode().rstrip("=")
+
+
+def _place_of(cursor: str) -> tuple[datetime, str]:
+    try:
+        text = base64.urlsafe_b64decode(cursor + "=" * (-len(cursor) % 4)).decode()
+        at, _, last = text.partition("|")
+        place = datetime.fromisoformat(at), last
+        if place[0].tzinfo is None or not last:
+            raise ValueError
+        return place
+    except (ValueError, binascii.Error, UnicodeDecodeError):
+        raise Problem("cursor", "This cursor was not made here.") from None
+
+
+def _item(event: Event) -> TimelineItem:
+    return TimelineItem(
+        at=datetime.fromisoformat(event.recorded_at),
+        local_date=event.local_day,
+        kind=event.kind,
+        source="client",
+        event_id=event.id,
+        body=dict(store.parsed(event.body)),
+    )
+
+
+def page(session: Session, practice_id: str, client_id: str, cursor: str | None, limit: int) -> Timeline:
+    """Answer the entries after a cursor.
+
+    Raises:
+        Problem: the cursor was not made here.
+    """
+    after = _place_of(cursor) if cursor else None
+    found = store.events_page(session, practice_id, client_id, after, limit + 1)
+    shown = found[:limit]
+    return Timeline(
+        items=[_item(event) for event in shown],
+        next_cursor=_cursor_of(shown[-1]) if len(found) > limit else None,
+    )

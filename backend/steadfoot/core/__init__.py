@@ -1,0 +1,1 @@
+"""Settings, database, clock, ids, problems: everything that has no word of the trade in it."""

@@ -1,0 +1,117 @@
+"""Engines, transactions and the scope of a practice.
+
+SQLite through SQLAlchemy's defaults loses updates without an error (no transaction for a SELECT) and reports
+"database is locked" at once for a transaction that read before it wrote. Hence: the driver opens no transaction of
+its own, writers begin with BEGIN IMMEDIATE, readers have an engine apart. ``synchronous=FULL``: what is committed has
+been flushed to the disk, since the phone is then told "received".
+"""
+
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import Annotated, Any, TypeVar
+
+from fastapi import Depends, Request
+from sqlalchemy import Engine, create_engine, event, make_url
+from sqlmodel import Session, SQLModel, select
+from sqlmodel.sql.expression import SelectOfScalar
+
+T = TypeVar("T", bound=SQLModel)
+_BUSY_TIMEOUT_S = 10
+_POOL_SIZE = 20
+_PRAGMAS = ("journal_mode=WAL", "synchronous=FULL", "foreign_keys=ON", "trusted_schema=OFF", "secure_delete=ON")
+
+SQLModel.metadata.naming_convention = {
+    "ix": "ix_%(table_name)s_%(column_0_N_name)s",
+    "uq": "uq_%(table_name)s_%(column_0_N_name)s",
+    "ck": "ck_%(table_name)s_%(constraint_name)s",
+    "fk": "fk_%(table_name)s_%(column_0_N_name)s",
+    "pk": "pk_%(table_name)s",
+}
+
+
+def _on_connect(connection: Any, _record: Any) -> None:
+    connection.isolation_level = None
+    cursor = connection.cursor()
+    for pragma in _PRAGMAS:
+        cursor.execute(f"PRAGMA {pragma}")
+    cursor.close()
+
+
+def _begin_with(statement: str) -> Callable[[Any], None]:
+    def begin(connection: Any) -> None:
+        connection.exec_driver_sql(statement)
+
+    return begin
+
+
+def _sqlite_engine(url: str, begin: str) -> Engine:
+    engine = create_engine(url, pool_size=_POOL_SIZE, connect_args={"timeout": _BUSY_TIMEOUT_S})
+    event.listen(engine, "connect", _on_connect)
+    event.listen(engine, "begin", _begin_with(begin))
+    return engine
+
+
+def _server_engine(url: str) -> Engine:
+    return create_engine(url, pool_size=_POOL_SIZE, max_overflow=_POOL_SIZE, pool_pre_ping=True, pool_timeout=5)
+
+
+class Database:
+    """One database, SQLite or PostgreSQL, with an engine for writers and one for readers."""
+
+    def __init__(self, url: str) -> None:
+        self.url = url
+        self.is_sqlite = make_url(url).get_backend_name() == "sqlite"
+        if self.is_sqlite:
+            path = make_url(url).database
+            if path:
+                Path(path).parent.mkdir(parents=True, exist_ok=True)
+            self.writer = _sqlite_engine(url, "BEGIN IMMEDIATE")
+            self.reader = _sqlite_engine(url, "BEGIN")
+        else:
+            self.writer = self.reader = _server_engine(url)
+
+    @contextmanager
+    def write(self) -> Iterator[Session]:
+        """One transaction: committed when the block ends well, rolled back when it does not."""
+        with Session(self.writer, expire_on_commit=False) as session:
+            yield session
+            session.commit()
+        for done in session.info.get("after_commit", ()):
+            done()
+
+    @contextmanager
+    def read(self) -> Iterator[Session]:
+        """One consistent view of the database; what is written in it is not kept."""
+        with Session(self.reader, expire_on_commit=False) as session:
+            yield session
+
+    def close(self) -> None:
+        """Let go of every connection."""
+        self.writer.dispose()
+        self.reader.dispose()
+
+
+def after_commit(session: Session, done: Callable[[], None]) -> None:
+    """Have ``done`` called once the session's transaction is durable; never if it is rolled back."""
+    session.info.setdefault("after_commit", []).append(done)
+
+
+def scoped(table: type[T], practice_id: str) -> SelectOfScalar[T]:
+    """Answer a query of one practice's rows of a table: the one place where practices are kept apart."""
+    return select(table).where(table.practice_id == practice_id)  # type: ignore[attr-defined]
+
+
+def _write_session(request: Request) -> Iterator[Session]:
+    with request.app.state.database.write() as session:
+        yield session
+
+
+def _read_session(request: Request) -> Iterator[Session]:
+    with request.app.state.database.read() as session:
+        yield session
+
+
+# scope="function": the commit happens before the reply leaves. FastAPI's default commits after the client has its 200.
+WriteSession = Annotated[Session, Depends(_write_session, scope="function")]
+ReadSession = Annotated[Session, Depends(_read_session, scope="function")]

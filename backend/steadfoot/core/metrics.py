@@ -1,0 +1,23 @@
+"""Counts for an operator, in the text format that scrapers read. No label ever names a person."""
+
+from prometheus_client import CollectorRegistry, Counter, Histogram, generate_latest
+
+CONTENT_TYPE = "text/plain; version=0.0.4; charset=utf-8"
+
+
+class Metrics:
+    """The counters of one app."""
+
+    def __init__(self) -> None:
+        self._registry = CollectorRegistry()
+        self.sync_calls = Counter("steadfoot_sync_calls", "Sync calls answered", registry=self._registry)
+        self.events = Counter(
+            "steadfoot_events", "Events by what became of them", ["outcome"], registry=self._registry
+        )
+        self.sync_seconds = Histogram(
+            "steadfoot_sync_seconds", "Time to take in a batch, until it is durable", registry=self._registry
+        )
+
+    def text(self) -> bytes:
+        """Answer all counts as text."""
+        return generate_latest(self._registry)

@@ -1,0 +1,147 @@
+"""Errors as RFC 9457 problem details.
+
+    Problem            anything a caller may be told
+    ├── NotFound       404  unknown, or another practice's: the two look the same
+    ├── NotSignedIn    401  no session or token, or a dead one
+    ├── Forbidden      403  known, but not allowed
+    ├── Conflict       409  the thing is not in a state for this
+    ├── Stale          412  someone else changed it first
+    ├── Invalid        422  understood, but not acceptable; names each field
+    └── TooMany        429  slow down, with Retry-After
+"""
+
+from collections.abc import Mapping, Sequence
+from typing import Any, ClassVar
+
+from fastapi import FastAPI, Request, Response
+from fastapi.exceptions import RequestValidationError
+from fastapi.responses import JSONResponse
+from starlette.exceptions import HTTPException
+from starlette.routing import Match
+
+MEDIA_TYPE = "application/problem+json"
+
+
+class Problem(Exception):
+    """An error that the caller is told about. ``code`` is for programs, ``detail`` for people."""
+
+    status: ClassVar[int] = 400
+    title: ClassVar[str] = "The request could not be used"
+
+    def __init__(
+        self,
+        code: str,
+        detail: str,
+        *,
+        errors: Sequence[Mapping[str, Any]] = (),
+        headers: Mapping[str, str] | None = None,
+        **more: Any,
+    ) -> None:
+        super().__init__(detail)
+        self.code = code
+        self.detail = detail
+        self.errors = list(errors)
+        self.headers = dict(headers or {})
+        self.more = more
+
+    def body(self, instance: str | None = None) -> dict[str, Any]:
+        """Answer the problem as a JSON object."""
+        answer: dict[str, Any] = {
+            "type": f"/problems/{self.code}",
+            "title": self.title,
+            "status": self.status,
+            "code": self.code,
+            "detail": self.detail,
+        }
+        if instance:
+            answer["instance"] = instance
+        if self.errors:
+            answer["errors"] = self.errors
+        return answer | self.more
+
+
+class NotFound(Problem):
+    status, title = 404, "Not found"
+
+
+class NotSignedIn(Problem):
+    status, title = 401, "Not signed in"
+
+
+class Forbidden(Problem):
+    status, title = 403, "Not allowed"
+
+
+class Conflict(Problem):
+    status, title = 409, "Not possible in this state"
+
+
+class Stale(Problem):
+    status, title = 412, "Someone changed this first"
+
+
+class Invalid(Problem):
+    status, title = 422, "Some answers need a change"
+
+
+class TooMany(Problem):
+    status, title = 429, "Too many tries"
+
+
+def not_found(what: str) -> NotFound:
+    """Answer the 404 for a thing of the practice, named in plain words."""
+    return NotFound("not-found", f"There is no such {what} in this practice.")
+
+
+def _pointer(location: Sequence[int | str]) -> str:
+    return "".join("/" + str(step).replace("~", "~0").replace("/", "~1") for step in location)
+
+
+def field_errors(errors: Sequence[Any]) -> list[dict[str, Any]]:
+    """Answer pydantic's errors as pointers with a reason, without the value: it may be health data."""
+    return [{"pointer": _pointer(e["loc"]), "code": e["type"], "detail": e["msg"]} for e in errors]
+
+
+def _answer(request: Request, problem: Problem) -> Response:
+    return JSONResponse(
+        problem.body(request.url.path), problem.status, headers=problem.headers, media_type=MEDIA_TYPE
+    )
+
+
+def _invalid(request: Request, error: Exception) -> Response:
+    assert isinstance(error, RequestValidationError)
+    found = field_errors(error.errors())
+    if any(e["code"] == "json_invalid" for e in found):
+        return _answer(request, Problem("unreadable", "The body is not valid JSON."))
+    word = "1 field is" if len(found) == 1 else f"{len(found)} fields are"
+    return _answer(request, Invalid("validation", f"{word} not valid.", errors=found))
+
+
+def _allowed(request: Request) -> str:
+    methods: set[str] = set()
+    for route in request.app.routes:
+        if route.matches(request.scope)[0] is not Match.NONE:
+            methods |= getattr(route, "methods", None) or set()
+    return ", ".join(sorted(methods))
+
+
+def _http(request: Request, error: Exception) -> Response:
+    assert isinstance(error, HTTPException)
+    body = {"type": "about:blank", "title": error.detail, "status": error.status_code, "code": "http"}
+    headers = dict(error.headers or {})
+    if error.status_code == 405:  # noqa: PLR2004
+        headers["Allow"] = _allowed(request)  # the router itself names only the first matching route
+    return JSONResponse(body, error.status_code, headers=headers, media_type=MEDIA_TYPE)
+
+
+def _unexpected(request: Request, error: Exception) -> Response:
+    body = {"type": "about:blank", "title": "Something went wrong here", "status": 500, "code": "internal"}
+    return JSONResponse(body, 500, media_type=MEDIA_TYPE)
+
+
+def install(app: FastAPI) -> None:
+    """Make every error of the app leave as a problem."""
+    app.add_exception_handler(Problem, lambda request, error: _answer(request, error))  # type: ignore[arg-type]
+    app.add_exception_handler(RequestValidationError, _invalid)
+    app.add_exception_handler(HTTPException, _http)
+    app.add_exception_handler(Exception, _unexpected)

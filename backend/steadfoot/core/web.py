@@ -1,0 +1,139 @@
+"""What happens to every request and reply: body limit, gzip bodies, headers, refusal of cross-site writes.
+
+Plain ASGI, since middleware built on response objects hides errors raised after the reply has begun.
+"""
+
+import json
+import zlib
+from collections.abc import Awaitable, Callable, MutableMapping
+from typing import Any
+
+from starlette.datastructures import Headers, MutableHeaders
+
+from steadfoot.core.problems import MEDIA_TYPE
+
+Scope = MutableMapping[str, Any]
+Message = MutableMapping[str, Any]
+Receive = Callable[[], Awaitable[Message]]
+Send = Callable[[Message], Awaitable[None]]
+App = Callable[[Scope, Receive, Send], Awaitable[None]]
+
+BODY_LIMIT_BYTES = 2_000_000
+_GZIP = 16 + zlib.MAX_WBITS
+_SAFE_METHODS = frozenset({"GET", "HEAD", "OPTIONS"})
+_CONTENT_POLICY = (
+    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; font-src 'self'; "
+    "connect-src 'self'; worker-src 'self'; manifest-src 'self'; form-action 'self'; frame-ancestors 'none'; "
+    "base-uri 'none'; object-src 'none'"
+)
+_HEADERS = {
+    "Content-Security-Policy": _CONTENT_POLICY,
+    "X-Content-Type-Options": "nosniff",
+    "Referrer-Policy": "no-referrer",
+    "Cross-Origin-Opener-Policy": "same-origin",
+    "Cross-Origin-Resource-Policy": "same-origin",
+    "Permissions-Policy": "geolocation=(), microphone=(), payment=()",
+    "Strict-Transport-Security": "max-age=31536000; includeSubDomains",
+}
+
+
+async def _refuse(send: Send, status: int, code: str, detail: str) -> None:
+    body = {"type": f"/problems/{code}", "title": detail, "status": status, "code": code, "detail": detail}
+    headers = [(b"content-type", MEDIA_TYPE.encode()), (b"cache-control", b"no-store")]
+    await send({"type": "http.response.start", "status": status, "headers": headers})
+    await send({"type": "http.response.body", "body": json.dumps(body).encode()})
+
+
+class TooLarge(Exception):
+    """The body is over the limit, packed or unpacked."""
+
+
+class Unreadable(Exception):
+    """The body says gzip and is not."""
+
+
+async def _read_body(receive: Receive, *, gzip: bool) -> bytes:
+    """Answer the whole body, unpacked. Counts what arrives and what comes out: a header may lie, gzip may swell."""
+    unpack = zlib.decompressobj(_GZIP) if gzip else None
+    parts, size, more = [], 0, True
+    while more:
+        message = await receive()
+        part = message.get("body", b"")
+        if unpack is not None:
+            try:
+                part = unpack.decompress(part, BODY_LIMIT_BYTES + 1)
+            except zlib.error as error:
+                raise Unreadable from error
+        size += len(part)
+        if size > BODY_LIMIT_BYTES:
+            raise TooLarge
+        parts.append(part)
+        more = message.get("more_body", False)
+    return b"".join(parts)
+
+
+class Edge:
+    """Outermost layer of the app."""
+
+    def __init__(self, app: App) -> None:
+        self._app = app
+
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
+        """Serve one request."""
+        if scope["type"] != "http":
+            await self._app(scope, receive, send)
+            return
+        headers, send = Headers(scope=scope), _with_headers(scope, send)
+        if scope["method"] in _SAFE_METHODS:
+            await self._app(scope, receive, send)
+        elif _is_cross_site(headers):
+            await _refuse(send, 403, "cross-site", "This request came from another site.")
+        else:
+            await self._serve_body(scope, receive, send, headers)
+
+    async def _serve_body(self, scope: Scope, receive: Receive, send: Send, headers: Headers) -> None:
+        gzip = headers.get("content-encoding", "") == "gzip"
+        try:
+            body = await _read_body(receive, gzip=gzip)
+        except TooLarge:
+            await _refuse(send, 413, "too-large", f"The body is over {BODY_LIMIT_BYTES} bytes.")
+            return
+        except Unreadable:
+            await _refuse(send, 400, "unreadable", "The body is not valid gzip.")
+            return
+        await self._app(scope, _replay(body, receive), send)
+
+
+def _replay(body: bytes, receive: Receive) -> Receive:
+    given = False
+
+    async def again() -> Message:
+        nonlocal given
+        if given:
+            return await receive()
+        given = True
+        return {"type": "http.request", "body": body, "more_body": False}
+
+    return again
+
+
+def _is_cross_site(headers: Headers) -> bool:
+    """A browser says where a write comes from; programs send neither header and carry no ambient cookie."""
+    site = headers.get("sec-fetch-site")
+    if site is not None and site not in ("same-origin", "none"):
+        return True
+    origin, host = headers.get("origin"), headers.get("host", "")
+    return origin is not None and origin.partition("://")[2] != host
+
+
+def _with_headers(scope: Scope, send: Send) -> Send:
+    async def out(message: Message) -> None:
+        if message["type"] == "http.response.start":
+            headers = MutableHeaders(scope=message)
+            for name, value in _HEADERS.items():
+                headers.setdefault(name, value)
+            if scope["path"].startswith("/api/"):
+                headers.setdefault("Cache-Control", "no-store")
+        await send(message)
+
+    return out

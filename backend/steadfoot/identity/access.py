@@ -1,0 +1,169 @@
+"""Who is asking: a practitioner by cookie, a client's phone by bearer token. The two never mix."""
+
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from typing import Annotated
+
+from fastapi import Depends, Request
+from fastapi.security import APIKeyCookie, HTTPBearer
+from fastapi.security.http import HTTPAuthorizationCredentials
+from sqlmodel import Session
+
+from steadfoot.core.database import Database
+from steadfoot.core.ids import digest_of
+from steadfoot.core.problems import Forbidden, NotSignedIn
+from steadfoot.identity import store
+from steadfoot.identity.tables import Practice, Practitioner
+
+COOKIE = "__Host-steadfoot"
+IDLE_LIMIT = timedelta(minutes=60)
+SESSION_LIMIT = timedelta(hours=12)
+_TOUCH_EVERY = timedelta(minutes=2)
+
+_cookie = APIKeyCookie(name=COOKIE, auto_error=False, description="Practitioner's session, set by sign-in")
+_bearer = HTTPBearer(auto_error=False, description="A phone's token, given once by pairing")
+
+
+@dataclass(frozen=True, slots=True)
+class PractitionerAccess:
+    """A signed-in practitioner."""
+
+    practice_id: str
+    practitioner_id: str
+    display_name: str
+    email: str
+    practice_name: str
+    time_zone: str
+    emergency_text: str
+    reply_time_text: str
+
+
+@dataclass(frozen=True, slots=True)
+class DeviceAccess:
+    """A client's phone."""
+
+    practice_id: str
+    client_id: str
+    device_id: str
+    client_time_zone: str
+
+
+def now(request: Request) -> datetime:
+    """Answer the present instant by the app's clock."""
+    answer: datetime = request.app.state.clock()
+    return answer
+
+
+Now = Annotated[datetime, Depends(now)]
+
+
+def _unauthorized(detail: str) -> NotSignedIn:
+    return NotSignedIn("not-signed-in", detail, headers={"WWW-Authenticate": "Bearer"})
+
+
+def _touch(database: Database, digest: str, at: datetime) -> None:
+    with database.write() as session:
+        found = store.sign_in(session, digest)
+        if found:
+            found[0].last_seen_at = at
+            session.add(found[0])
+
+
+def practitioner_of(database: Database, token: str | None, at: datetime) -> PractitionerAccess | None:
+    """Answer who holds this session cookie, if it is alive; being seen keeps it so."""
+    if not token:
+        return None
+    digest = digest_of(token)
+    with database.read() as session:
+        found = store.sign_in(session, digest)
+    if found is None:
+        return None
+    signed_in, person, practice = found
+    if at - signed_in.last_seen_at > IDLE_LIMIT or at - signed_in.created_at > SESSION_LIMIT:
+        return None
+    if at - signed_in.last_seen_at > _TOUCH_EVERY:
+        _touch(database, digest, at)
+    return _access(person, practice)
+
+
+def access_of(session: Session, token: str) -> PractitionerAccess:
+    """Answer who holds a session cookie that was set in this very transaction."""
+    found = store.sign_in(session, digest_of(token))
+    assert found is not None, "the session was stored a moment ago"
+    return _access(found[1], found[2])
+
+
+def _access(person: Practitioner, practice: Practice) -> PractitionerAccess:
+    return PractitionerAccess(
+        practice_id=practice.id,
+        practitioner_id=person.id,
+        display_name=person.display_name,
+        email=person.email,
+        practice_name=practice.name,
+        time_zone=practice.time_zone,
+        emergency_text=practice.emergency_text,
+        reply_time_text=practice.reply_time_text,
+    )
+
+
+def device_of(session: Session, token: str) -> DeviceAccess:
+    """Answer whose phone holds this token.
+
+    Raises:
+        NotSignedIn: no phone has it, or it was revoked; the phone keeps all it holds.
+        Forbidden: ``pairing-not-confirmed`` until a practitioner has compared the check number.
+    """
+    found = store.device_by_token(session, digest_of(token))
+    if found is None:
+        raise _unauthorized("This phone is not paired.")
+    device, client, pairing = found
+    if device.revoked_at is not None:
+        raise NotSignedIn("device-revoked", "This phone was unpaired by the practice. What it holds stays on it.")
+    if pairing is not None and pairing.confirmed_at is None:
+        raise Forbidden("pairing-not-confirmed", "The practice has not confirmed this phone yet.")
+    return DeviceAccess(device.practice_id, client.id, device.id, client.time_zone)
+
+
+def current_practitioner(
+    request: Request, at: Now, token: Annotated[str | None, Depends(_cookie)]
+) -> PractitionerAccess:
+    """Answer the signed-in practitioner.
+
+    Raises:
+        NotSignedIn: there is none.
+    """
+    found = practitioner_of(request.app.state.database, token, at)
+    if found is None:
+        raise _unauthorized("Please sign in.")
+    return found
+
+
+def current_device(
+    request: Request, credentials: Annotated[HTTPAuthorizationCredentials | None, Depends(_bearer)]
+) -> DeviceAccess:
+    """Answer the phone that is asking.
+
+    Raises:
+        NotSignedIn, Forbidden: as ``device_of``.
+    """
+    if credentials is None:
+        raise _unauthorized("This call needs the token of a paired phone.")
+    with request.app.state.database.read() as session:
+        return device_of(session, credentials.credentials)
+
+
+def current_practice(
+    request: Request,
+    at: Now,
+    token: Annotated[str | None, Depends(_cookie)],
+    credentials: Annotated[HTTPAuthorizationCredentials | None, Depends(_bearer)],
+) -> str:
+    """Answer the practice id of whoever is asking, practitioner or phone."""
+    if credentials is not None:
+        return current_device(request, credentials).practice_id
+    return current_practitioner(request, at, token).practice_id
+
+
+ByPractitioner = Annotated[PractitionerAccess, Depends(current_practitioner)]
+ByDevice = Annotated[DeviceAccess, Depends(current_device)]
+ByEither = Annotated[str, Depends(current_practice)]

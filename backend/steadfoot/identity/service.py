@@ -1,0 +1,230 @@
+"""Signing in, clients of a practice, and the way other steps reach identity."""
+
+from collections.abc import Sequence
+from datetime import datetime, timedelta
+from typing import Any
+
+from sqlmodel import Session
+
+from steadfoot.core.ids import digest_of, new_token, uuid7
+from steadfoot.core.limits import Limiter
+from steadfoot.core.problems import Conflict, NotSignedIn, Stale, not_found
+from steadfoot.identity import feed, passwords, store
+from steadfoot.identity.access import PractitionerAccess
+from steadfoot.identity.feed import announce, changes_since
+from steadfoot.identity.schemas import ClientBody, ClientPatch
+from steadfoot.identity.tables import Client, Device, Practice, Practitioner, SignIn
+
+__all__ = [
+    "add_practitioner",
+    "announce",
+    "changes_since",
+    "client_of",
+    "clients_of",
+    "create_client",
+    "create_practice",
+    "devices_of_practice",
+    "epoch_of",
+    "last_heard_at",
+    "lock_device",
+    "mark_heard",
+    "practitioner_names",
+    "sign_in",
+    "sign_out",
+    "update_client",
+]
+
+OPEN_SESSIONS_LIMIT = 10
+_GUESSES = Limiter(tries=10, window_s=timedelta(minutes=15).total_seconds())
+_EMERGENCY_TEXT = "Call your local emergency number. This app calls nobody."
+_REPLY_TIME_TEXT = "Your practice reads this when it arrives, and answers on working days."
+
+
+def create_practice(session: Session, name: str, time_zone: str, now: datetime) -> Practice:
+    """Found a practice."""
+    practice = Practice(
+        id=uuid7(now),
+        name=name,
+        time_zone=time_zone,
+        emergency_text=_EMERGENCY_TEXT,
+        reply_time_text=_REPLY_TIME_TEXT,
+        created_at=now,
+    )
+    session.add(practice)
+    if store.epoch(session) is None:
+        store.renew_epoch(session, now)
+    session.flush()
+    return practice
+
+
+def add_practitioner(
+    session: Session, practice: Practice, email: str, display_name: str, password: str, now: datetime
+) -> Practitioner:
+    """Add a person who may sign in.
+
+    Raises:
+        Conflict: the address is taken.
+        Invalid: the password is too short or too long.
+    """
+    if store.practitioner_by_email(session, email):
+        raise Conflict("email-taken", "Someone already signs in with this address.")
+    person = Practitioner(
+        id=uuid7(now),
+        practice_id=practice.id,
+        email=email,
+        display_name=display_name,
+        password_hash=passwords.hashed(password),
+        created_at=now,
+    )
+    session.add(person)
+    session.flush()
+    return person
+
+
+def sign_in(session: Session, email: str, password: str, now: datetime) -> str:
+    """Open a session and answer the secret of its cookie.
+
+    Raises:
+        NotSignedIn: the address or the password is wrong; it does not say which.
+        TooMany: ten tries for this address in a quarter of an hour.
+    """
+    _GUESSES.check(email)
+    person = store.practitioner_by_email(session, email)
+    if not passwords.is_right(password, person.password_hash if person else None) or person is None:
+        raise NotSignedIn("wrong-sign-in", "The address or the password is not right.")
+    _GUESSES.forgive(email)
+    for old in store.sign_ins(session, person.practice_id, person.id)[: -OPEN_SESSIONS_LIMIT + 1]:
+        session.delete(old)
+    token = new_token()
+    session.add(
+        SignIn(
+            token_digest=digest_of(token),
+            practice_id=person.practice_id,
+            practitioner_id=person.id,
+            created_at=now,
+            last_seen_at=now,
+        )
+    )
+    return token
+
+
+def sign_out(session: Session, token: str | None) -> None:
+    """End the session with this cookie, if there is one."""
+    found = store.sign_in(session, digest_of(token)) if token else None
+    if found:
+        session.delete(found[0])
+
+
+def client_of(session: Session, practice_id: str, client_id: str) -> Client:
+    """Answer a client of the practice.
+
+    Raises:
+        NotFound: unknown, or another practice's.
+    """
+    found = store.client(session, practice_id, client_id)
+    if found is None:
+        raise not_found("client")
+    return found
+
+
+def clients_of(session: Session, practice_id: str) -> Sequence[Client]:
+    """Answer all clients of the practice, by name."""
+    return store.clients(session, practice_id)
+
+
+def create_client(session: Session, access: PractitionerAccess, body: ClientBody, now: datetime) -> Client:
+    """Take on a client; the phone's first changes are written now, so that pairing finds them."""
+    client = Client(
+        id=uuid7(now),
+        practice_id=access.practice_id,
+        display_name=body.display_name,
+        birth_year=body.birth_year,
+        time_zone=body.time_zone or access.time_zone,
+        kit=[item.value for item in body.kit],
+        usual_pain=body.usual_pain,
+        thresholds=body.thresholds.model_dump(),
+        note=body.note,
+        created_at=now,
+        archived_at=None,
+        version=1,
+        change_head=0,
+    )
+    session.add(client)
+    session.flush()
+    feed.announce_practice(session, client, now)
+    feed.announce_settings(session, client, now)
+    session.refresh(client)
+    return client
+
+
+def _new_values(patch: ClientPatch, client: Client, now: datetime) -> dict[str, Any]:
+    given = patch.model_dump(exclude_unset=True, mode="json")
+    archived = given.pop("archived", None)
+    values = {name: value for name, value in given.items() if value is not None or name == "birth_year"}
+    if archived is not None:
+        values["archived_at"] = (client.archived_at or now) if archived else None
+    return values
+
+
+def update_client(
+    session: Session, client: Client, patch: ClientPatch, if_match: str | None, now: datetime
+) -> Client:
+    """Change what is known of a client.
+
+    Raises:
+        Stale: ``if_match`` names an older version.
+    """
+    if if_match is not None and if_match.strip('"') != f"v{client.version}":
+        raise Stale("stale", "Someone changed this client first.", headers={"ETag": f'"v{client.version}"'})
+    for name, value in _new_values(patch, client, now).items():
+        setattr(client, name, value)
+    client.version += 1
+    session.add(client)
+    session.flush()
+    feed.announce_settings(session, client, now)
+    session.refresh(client)
+    return client
+
+
+def devices_of_practice(session: Session, practice_id: str) -> Sequence[Device]:
+    """Answer every phone of the practice, for the caseload."""
+    return store.practice_devices(session, practice_id)
+
+
+def last_heard_at(session: Session, practice_id: str, client_id: str) -> datetime | None:
+    """Answer when any phone of the client was last in contact."""
+    times = [device.last_heard_at for device, _ in store.devices(session, practice_id, client_id)]
+    return max((time for time in times if time is not None), default=None)
+
+
+def lock_device(session: Session, practice_id: str, client_id: str, device_id: str) -> int:
+    """Hold the client's row until the transaction ends; answer the end of the phone's gapless numbers.
+
+    Two batches of one client at once would each fold without seeing the other's events.
+    """
+    store.lock_client(session, practice_id, client_id)
+    device = store.device(session, practice_id, device_id)
+    if device is None:
+        raise not_found("phone")
+    return device.acknowledged_through
+
+
+def mark_heard(session: Session, practice_id: str, device_id: str, acknowledged_through: int, now: datetime) -> None:
+    """Note that a phone was in contact, and the end of its gapless numbers."""
+    device = store.device(session, practice_id, device_id)
+    if device is not None:
+        device.last_heard_at = now
+        device.acknowledged_through = acknowledged_through
+        session.add(device)
+
+
+def epoch_of(session: Session) -> str:
+    """Answer the server's epoch; a phone that sees a new one compares numbers and sends again."""
+    row = store.epoch(session)
+    assert row is not None, "an epoch is written with the first practice"
+    return row.value
+
+
+def practitioner_names(session: Session, practice_id: str) -> dict[str, str]:
+    """Answer the display name of every practitioner of the practice by id."""
+    return {person.id: person.display_name for person in store.practitioners(session, practice_id)}

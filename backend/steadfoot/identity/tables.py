@@ -1,0 +1,124 @@
+"""Practices, people, phones, and the numbered changes that wait for a phone."""
+
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import JSON, CheckConstraint, Column, UniqueConstraint
+from sqlmodel import Field, SQLModel
+
+
+class Practice(SQLModel, table=True):
+    """A clinic: the tenant. Nothing crosses it."""
+
+    id: str = Field(primary_key=True, max_length=36)
+    name: str = Field(max_length=120)
+    time_zone: str = Field(max_length=60)
+    emergency_text: str = Field(max_length=300)
+    reply_time_text: str = Field(max_length=300)
+    created_at: datetime
+
+
+class Practitioner(SQLModel, table=True):
+    """A licensed person who signs in."""
+
+    id: str = Field(primary_key=True, max_length=36)
+    practice_id: str = Field(foreign_key="practice.id", index=True, max_length=36)
+    email: str = Field(unique=True, max_length=254)
+    display_name: str = Field(max_length=120)
+    password_hash: str = Field(max_length=300)
+    created_at: datetime
+
+
+class SignIn(SQLModel, table=True):
+    """A practitioner's open session; only the digest of its cookie is kept."""
+
+    __tablename__ = "sign_in"
+
+    token_digest: str = Field(primary_key=True, max_length=64)
+    practice_id: str = Field(foreign_key="practice.id", index=True, max_length=36)
+    practitioner_id: str = Field(foreign_key="practitioner.id", index=True, max_length=36)
+    created_at: datetime
+    last_seen_at: datetime
+
+
+class Client(SQLModel, table=True):
+    """A person who trains."""
+
+    __table_args__ = (CheckConstraint("usual_pain BETWEEN 0 AND 10", name="usual_pain_range"),)
+
+    id: str = Field(primary_key=True, max_length=36)
+    practice_id: str = Field(foreign_key="practice.id", index=True, max_length=36)
+    display_name: str = Field(max_length=120)
+    birth_year: int | None
+    time_zone: str = Field(max_length=60)
+    kit: list[str] = Field(sa_column=Column(JSON, nullable=False))
+    usual_pain: int
+    thresholds: dict[str, Any] = Field(sa_column=Column(JSON, nullable=False))
+    note: str = Field(max_length=4000)
+    created_at: datetime
+    archived_at: datetime | None
+    version: int
+    change_head: int
+
+
+class Invitation(SQLModel, table=True):
+    """A single-use code that pairs one phone; only its digest is kept."""
+
+    id: str = Field(primary_key=True, max_length=36)
+    practice_id: str = Field(foreign_key="practice.id", index=True, max_length=36)
+    client_id: str = Field(foreign_key="client.id", index=True, max_length=36)
+    code_digest: str = Field(unique=True, max_length=64)
+    delivery: str = Field(max_length=20)
+    created_at: datetime
+    expires_at: datetime
+    redeemed_at: datetime | None
+
+
+class Device(SQLModel, table=True):
+    """A phone that speaks for a client; only the digest of its token is kept."""
+
+    id: str = Field(primary_key=True, max_length=36)
+    practice_id: str = Field(foreign_key="practice.id", index=True, max_length=36)
+    client_id: str = Field(foreign_key="client.id", index=True, max_length=36)
+    token_digest: str = Field(unique=True, max_length=64)
+    label: str = Field(max_length=120)
+    paired_at: datetime
+    revoked_at: datetime | None
+    last_heard_at: datetime | None
+    acknowledged_through: int
+
+
+class Pairing(SQLModel, table=True):
+    """One use of an invitation. By link it waits until the practitioner has compared the check number."""
+
+    id: str = Field(primary_key=True, max_length=36)
+    practice_id: str = Field(foreign_key="practice.id", index=True, max_length=36)
+    client_id: str = Field(foreign_key="client.id", index=True, max_length=36)
+    device_id: str = Field(foreign_key="device.id", unique=True, max_length=36)
+    check_number: str = Field(max_length=4)
+    created_at: datetime
+    confirmed_at: datetime | None
+    confirmed_by: str | None = Field(max_length=36)
+
+
+class Change(SQLModel, table=True):
+    """Something that a client's phone should have, numbered per client without gaps."""
+
+    __table_args__ = (UniqueConstraint("client_id", "number"),)
+
+    id: str = Field(primary_key=True, max_length=36)
+    practice_id: str = Field(foreign_key="practice.id", max_length=36)
+    client_id: str = Field(foreign_key="client.id", max_length=36)
+    number: int
+    kind: str = Field(max_length=30)
+    at: datetime
+    body: dict[str, Any] = Field(sa_column=Column(JSON, nullable=False))
+
+
+class ServerEpoch(SQLModel, table=True):
+    """One row whose value a restore renews, so that phones compare numbers again. It belongs to no practice."""
+
+    __tablename__ = "server_epoch"
+
+    id: int = Field(primary_key=True)
+    value: str = Field(max_length=36)
