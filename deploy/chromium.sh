@@ -21,7 +21,7 @@ installed_chromium() {
 }
 
 packed_chromium() {
-  [ -x $VENV/chromium/chromium ] && printf '%s\n' "$PWD/$VENV/chromium/chromium"
+  [ -x "$VENV/chromium/chromium" ] && printf '%s\n' "$PWD/$VENV/chromium/chromium"
 }
 
 # Without root: npm carries a Chromium, compressed, with the libraries and the font that it needs.

@@ -33,7 +33,7 @@ make_venv() {
   venv_usable && return
   python=$(find_python) || exit 1
   say "Making a Python environment in $VENV with $("$python" --version)."
-  "$python" -m venv --clear $VENV 2>/dev/null || make_venv_without_ensurepip "$python"
+  "$python" -m venv --clear $VENV >/dev/null 2>&1 || make_venv_without_ensurepip "$python"
   pwd >$VENV/place
 }
 
@@ -41,7 +41,8 @@ make_venv() {
 make_venv_without_ensurepip() {
   advice="Python's venv module is incomplete here: on Debian or Ubuntu run 'sudo apt-get install python3-venv', then start this again."
   if "$1" -m pip --version >/dev/null 2>&1; then
-    "$1" -m venv --clear --without-pip $VENV && "$1" -m pip --python $VENV/bin/python install --quiet pip || fail "$advice"
+    "$1" -m venv --clear --without-pip $VENV || fail "$advice"
+    "$1" -m pip --python $VENV/bin/python install --quiet pip || fail "$advice"
   elif root_apt install python3-venv; then
     "$1" -m venv --clear $VENV || fail "$advice"
   else
@@ -52,7 +53,8 @@ make_venv_without_ensurepip() {
 # Debian packages, where this person may install them without being asked for a password.
 root_apt() {
   command -v apt-get >/dev/null 2>&1 || return 1
-  if [ "$(id -u)" = 0 ]; then as_root=env; else as_root="sudo -n env"; fi
+  as_root='sudo -n env'
+  [ "$(id -u)" != 0 ] || as_root='env'
   $as_root true 2>/dev/null || return 1
   say "Installing the Debian packages: $*"
   $as_root DEBIAN_FRONTEND=noninteractive apt-get update -qq >/dev/null &&
@@ -88,32 +90,38 @@ pip_install() { $VENV/bin/python -m pip install --progress-bar off "$@"; }
 
 # The last lines of the log, then one sentence that helps.
 fail_with_log() {
-  tail -n 12 $LOG >&2
-  if grep -qiE 'connection|resolve|timed out|network|unreachable|SSL' $LOG; then
-    fail "$1: no answer from the package registries, so check the network connection (or proxy) and start this again; what is done is kept."
+  if grep -qE 'NewConnectionError|name resolution|timed out|ECONN|ENOTFOUND|EAI_AGAIN|ETIMEDOUT|unreachable|CERTIFICATE' $LOG; then
+    fail "$1: no answer from the package registries, so check the network connection or proxy and start this again ($LOG has the details)."
   fi
+  tail -n 12 $LOG >&2
   fail "$1: the lines above and $LOG say why."
 }
 
-# What the checks and tests need: locked packages, Steadfoot itself in place, and npm on the PATH.
-prepare_tests() {
+# install_steadfoot LOCK STAMP [pip options]: the locked packages and Steadfoot itself, in place, with its frontend built.
+# STAMP holds what they were made from, so that nothing is done twice; it is written last, so a broken run is begun again.
+install_steadfoot() {
+  lock=$1 stamp=$2
+  shift 2
   make_venv
-  stamp=$VENV/test.stamp
-  if [ "$(cat $stamp 2>/dev/null)" != "$(test_sources)" ] || [ ! -d backend/steadfoot/static/app ]; then
-    : >$LOG
-    rm -f $stamp
-    progress "Installing the $(grep -c '==' deploy/requirements-test.txt) Python packages of the test lock file" \
-      pip_install --require-hashes --requirement deploy/requirements-test.txt || fail_with_log "The test packages could not be installed"
-    progress "Building the frontend and installing Steadfoot" \
-      pip_install --no-deps --no-build-isolation --editable . || fail_with_log "Steadfoot could not be built"
-    $VENV/bin/python deploy/build_frontend.py $VENV/bin # node and npm beside python
-    test_sources >$stamp
-  fi
+  wanted=$(fingerprint pyproject.toml "$lock" deploy/build_frontend.py frontend)
+  [ "$(cat "$stamp" 2>/dev/null)" = "$wanted" ] && [ -x $VENV/bin/steadfoot ] && [ -d backend/steadfoot/static/app ] && return
+  say "Installing Steadfoot into $PWD/$VENV; the first time takes one to three minutes."
+  : >$LOG
+  rm -f "$stamp"
+  progress "1/2 The $(grep -c '==' "$lock") Python packages of $lock" \
+    pip_install --require-hashes --requirement "$lock" || fail_with_log "The Python packages could not be installed"
+  progress "2/2 The phone app, the desk and the server" \
+    pip_install --no-deps --editable . "$@" || fail_with_log "Steadfoot could not be built"
+  printf '%s\n' "$wanted" >"$stamp"
+}
+
+# What the checks and tests need, with python, node and npm first on the PATH.
+prepare_tests() {
+  install_steadfoot deploy/requirements-test.txt $VENV/test.stamp --no-build-isolation
+  [ -x $VENV/bin/npm ] || $VENV/bin/python deploy/build_frontend.py $VENV/bin
   PATH=$PWD/$VENV/bin:$PATH
   export PATH
 }
-
-test_sources() { fingerprint pyproject.toml deploy/requirements-test.txt deploy/build_frontend.py frontend; }
 
 # Run one step, keep going whatever it says, and remember its result and time for the summary.
 RESULTS=
