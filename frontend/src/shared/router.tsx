@@ -1,6 +1,6 @@
 /** A small history router: one per app. Focus moves to the page's heading after a change of page, and the title says where one is. */
 import { computed, signal } from '@preact/signals';
-import type { AnchorHTMLAttributes, ComponentType } from 'preact';
+import type { ComponentChildren, ComponentType } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 
 export type Params = Record<string, string>;
@@ -70,7 +70,13 @@ function isPlainClick(event: MouseEvent): boolean {
   return event.button === 0 && !event.metaKey && !event.ctrlKey && !event.shiftKey && !event.altKey;
 }
 
-type LinkProps = Omit<AnchorHTMLAttributes<HTMLAnchorElement>, 'href' | 'onClick'> & { to: string };
+interface LinkProps {
+  to: string;
+  children: ComponentChildren;
+  class?: string;
+  id?: string;
+  'aria-label'?: string;
+}
 
 /** A real link that changes the page without loading; marks itself `aria-current="page"` when it is where one is. */
 export function Link({ to, ...rest }: LinkProps) {
