@@ -1,0 +1,116 @@
+"""What one file of the library holds. Strict: a misspelt field or an unknown code stops the start."""
+
+from enum import StrEnum
+from typing import Annotated, Self
+
+from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_validator
+
+from steadfoot.core.texts import Code
+from steadfoot.rules.dose import HOLD_MAX_S, HOLD_MIN_S, REPS_MAX, REPS_MIN
+from steadfoot.rules.vocabulary import Kit, Region, Sides
+
+SHORT_MAX_LETTERS = 14
+Words = Annotated[str, StringConstraints(min_length=1, max_length=60)]
+Sentence = Annotated[str, StringConstraints(min_length=3, max_length=140, pattern=r"^[A-Z].*[.]$")]
+
+
+class Quality(StrEnum):
+    """What a movement trains."""
+
+    HIP_CONTROL = "hip_control"
+    KNEE_CONTROL = "knee_control"
+    SINGLE_LEG_STRENGTH = "single_leg_strength"
+    CALF_STRENGTH = "calf_strength"
+    DESCENT_CONTROL = "descent_control"
+    TRUNK_CONTROL = "trunk_control"
+    SHOULDER_CONTROL = "shoulder_control"
+    BALANCE = "balance"
+    CARRYING = "carrying"
+    MOBILITY = "mobility"
+
+
+class LoadNeed(StrEnum):
+    """Whether a variant is done with a weight."""
+
+    NONE = "none"
+    OPTIONAL = "optional"
+    REQUIRED = "required"
+
+
+class _Entry(BaseModel):
+    model_config = ConfigDict(extra="forbid", strict=True, frozen=True)
+
+
+class RepetitionDose(_Entry):
+    """Usual dose of a variant that is counted."""
+
+    reps: tuple[
+        Annotated[int, Field(ge=REPS_MIN, le=REPS_MAX)], Annotated[int, Field(ge=REPS_MIN, le=REPS_MAX)]
+    ] = Field(description="Fewest and most repetitions in a set, a side where done for each side.")
+
+
+class HoldDose(_Entry):
+    """Usual dose of a variant that is held."""
+
+    hold_s: tuple[
+        Annotated[int, Field(ge=HOLD_MIN_S, le=HOLD_MAX_S)],
+        Annotated[int, Field(ge=HOLD_MIN_S, le=HOLD_MAX_S)],
+    ] = Field(description="Shortest and longest hold in seconds, a side where done for each side.")
+
+
+class Fault(_Entry):
+    """A way it goes wrong, and what to do instead."""
+
+    see: Sentence
+    instead: Sentence
+
+
+class Variant(_Entry):
+    """One rung of the ladder."""
+
+    variant: Code = Field(description="Code of the variant, unique within its exercise.")
+    name: Words = Field(description="Name in full words, read after the exercise's: 'hand on the rail'.")
+    short: Annotated[str, StringConstraints(max_length=SHORT_MAX_LETTERS)] = Field(
+        description="Caption for a narrow place, at most 14 letters; may be empty."
+    )
+    kit: list[Kit] = Field(description="What is needed in the house, all of it.", max_length=4)
+    how: list[Sentence] = Field(description="What the client does, in order.", min_length=2, max_length=4)
+    dose: RepetitionDose | HoldDose
+    load: LoadNeed
+
+
+class Exercise(_Entry):
+    """One movement of the library with its ladder, easiest variant first."""
+
+    code: Code
+    name: Words
+    trains: list[Quality] = Field(min_length=1, description="What it trains, most first.")
+    loads: list[Region] = Field(min_length=1, description="Body regions that it loads, most loaded first.")
+    why: Sentence = Field(description="One sentence for the client: what it is good for on the trail.")
+    sides: Sides = Field(description="Usually done for each side in turn, or with both together.")
+    cues: list[Sentence] = Field(min_length=3, max_length=4, description="What to think of while doing it.")
+    faults: list[Fault] = Field(min_length=1, max_length=4)
+    cautions: list[Sentence] = Field(min_length=1, max_length=4)
+    ladder: list[Variant] = Field(min_length=3, max_length=5, description="Variants, easiest first.")
+
+    @model_validator(mode="after")
+    def _holds_together(self) -> Self:
+        _refuse_repeats("variant codes", [rung.variant for rung in self.ladder])
+        _refuse_repeats("variant names", [rung.name for rung in self.ladder])
+        _refuse_repeats("cues", self.cues)
+        for rung in self.ladder:
+            low, high = rung.dose.reps if isinstance(rung.dose, RepetitionDose) else rung.dose.hold_s
+            if low > high:
+                raise ValueError(f"the dose of {rung.variant} runs from high to low")
+        return self
+
+
+class ExerciseList(BaseModel):
+    """The whole library."""
+
+    items: list[Exercise]
+
+
+def _refuse_repeats(what: str, values: list[str]) -> None:
+    if len(set(values)) != len(values):
+        raise ValueError(f"{what} must differ from each other")

@@ -1,0 +1,94 @@
+"""Questions that other steps ask the library."""
+
+import hashlib
+from collections.abc import Iterable, Mapping
+from typing import Any
+
+from steadfoot.core.problems import not_found
+from steadfoot.exercises.schemas import Exercise, ExerciseList, LoadNeed, RepetitionDose, Variant
+from steadfoot.exercises.store import read_library
+from steadfoot.rules.dose import Rung, missing_kit
+from steadfoot.rules.vocabulary import Kit, Region
+
+Library = Mapping[str, Exercise]
+LIBRARY: Library = read_library()
+LIBRARY_JSON: bytes = ExerciseList(items=list(LIBRARY.values())).model_dump_json().encode()
+
+
+def etag_of(body: bytes) -> str:
+    """Answer a strong entity tag for a body."""
+    return f'"{hashlib.sha256(body).hexdigest()[:32]}"'
+
+
+def exercise(code: str, library: Library = LIBRARY) -> Exercise:
+    """Answer one exercise.
+
+    Raises:
+        NotFound: no such code in the library.
+    """
+    found = library.get(code)
+    if found is None:
+        raise not_found("exercise")
+    return found
+
+
+def variant_of(entry: Exercise, variant: str) -> Variant | None:
+    """Answer a variant of an exercise by its code, or None."""
+    return next((rung for rung in entry.ladder if rung.variant == variant), None)
+
+
+def easier(entry: Exercise, variant: str) -> Variant | None:
+    """Answer the next easier variant; None on the lowest rung or for a variant that is not on the ladder."""
+    return _neighbour(entry, variant, -1)
+
+
+def harder(entry: Exercise, variant: str) -> Variant | None:
+    """Answer the next harder variant; None on the highest rung or for a variant that is not on the ladder."""
+    return _neighbour(entry, variant, +1)
+
+
+def _neighbour(entry: Exercise, variant: str, step: int) -> Variant | None:
+    codes = [rung.variant for rung in entry.ladder]
+    if variant not in codes:
+        return None
+    place = codes.index(variant) + step
+    return entry.ladder[place] if 0 <= place < len(codes) else None
+
+
+def ladder_of(entry: Exercise) -> tuple[Rung, ...]:
+    """Answer the ladder in the plain form that the rules of dose take."""
+    return tuple(_rung(variant) for variant in entry.ladder)
+
+
+def _rung(variant: Variant) -> Rung:
+    counted = isinstance(variant.dose, RepetitionDose)
+    return Rung(
+        variant=variant.variant,
+        name=variant.name,
+        kit=frozenset(variant.kit),
+        reps=variant.dose.reps if isinstance(variant.dose, RepetitionDose) else None,
+        hold_s=None if counted else variant.dose.hold_s,  # type: ignore[union-attr]
+        carries_load=variant.load is not LoadNeed.NONE,
+    )
+
+
+def that_fit(entry: Exercise, at_hand: Iterable[Kit]) -> list[Variant]:
+    """Answer the variants that the kit in the house allows, easiest first."""
+    have = frozenset(at_hand)
+    return [rung for rung in entry.ladder if not missing_kit(rung.kit, have)]
+
+
+def spares(region: Region, library: Library = LIBRARY) -> list[Exercise]:
+    """Answer the exercises that do not load a region of the body."""
+    return [entry for entry in library.values() if region not in entry.loads]
+
+
+def entries_for(content: Mapping[str, Any], library: Library = LIBRARY) -> list[dict[str, Any]]:
+    """Answer the whole library entries that a program's content uses, in the order of first use.
+
+    The phone keeps them with the program, so that it needs nothing else to show every movement offline,
+    easier and harder ways included. Codes that are not in the library are left out.
+    """
+    sessions = content.get("sessions", [])
+    codes = dict.fromkeys(one["exercise"] for session in sessions for one in session.get("prescriptions", []))
+    return [library[code].model_dump(mode="json") for code in codes if code in library]

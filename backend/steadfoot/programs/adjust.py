@@ -1,0 +1,97 @@
+"""Easing off and moving on: new content for a person to look at and publish. Nothing is published here."""
+
+from collections.abc import Callable, Collection, Sequence
+from dataclasses import dataclass
+
+from steadfoot.exercises.service import Library, ladder_of
+from steadfoot.programs.content import (
+    AnySession,
+    Circuit,
+    Prescription,
+    ProgramContent,
+    from_rule,
+    rule_prescription,
+)
+from steadfoot.rules import dose
+from steadfoot.rules.vocabulary import Kit, Region
+
+_Move = Callable[[dose.Prescription, Sequence[dose.Rung], Collection[Kit]], dose.Step | None]
+
+
+@dataclass(frozen=True, slots=True)
+class Adjusted:
+    """New content; what changed, a sentence each; the keys that could not be moved any further."""
+
+    content: ProgramContent
+    sentences: tuple[str, ...]
+    moved: tuple[str, ...]
+    at_the_end: tuple[str, ...]
+
+
+def prescriptions_loading(content: ProgramContent, region: Region, library: Library) -> list[str]:
+    """Answer the keys of the prescriptions whose exercise loads a region of the body."""
+    return [
+        one.key
+        for one in _prescriptions(content)
+        if one.exercise in library and region in library[one.exercise].loads
+    ]
+
+
+def ease_off_client(
+    content: ProgramContent, kit: Collection[Kit], library: Library, *, keys: Collection[str]
+) -> Adjusted:
+    """Answer the program with the named prescriptions one step easier, as the kit in the house allows.
+
+    Keys that the program does not have are passed over: the program may have changed since they were noted.
+    """
+    return _adjust(content, kit, library, keys, dose.ease_off)
+
+
+def ease_off_region(
+    content: ProgramContent, kit: Collection[Kit], library: Library, *, region: Region
+) -> Adjusted:
+    """Answer the program with everything that loads a painful region one step easier."""
+    keys = prescriptions_loading(content, region, library)
+    return ease_off_client(content, kit, library, keys=keys)
+
+
+def progress_client(
+    content: ProgramContent, kit: Collection[Kit], library: Library, *, keys: Collection[str]
+) -> Adjusted:
+    """Answer the program with the named prescriptions one rung harder, as the kit in the house allows."""
+    return _adjust(content, kit, library, keys, dose.progress)
+
+
+def _prescriptions(content: ProgramContent) -> list[Prescription]:
+    return [
+        one for session in content.sessions if isinstance(session, Circuit) for one in session.prescriptions
+    ]
+
+
+def _adjust(
+    content: ProgramContent, kit: Collection[Kit], library: Library, keys: Collection[str], move: _Move
+) -> Adjusted:
+    steps: dict[str, dose.Step] = {}
+    sentences, stuck = [], []
+    for one in _prescriptions(content):
+        entry = library.get(one.exercise)
+        if one.key not in keys or entry is None:
+            continue
+        step = move(rule_prescription(one), ladder_of(entry), kit)
+        if step is None:
+            stuck.append(one.key)
+        else:
+            steps[one.key] = step
+            sentences.append(f"{entry.name}: {step.change}")
+    sessions = [_with(session, steps) for session in content.sessions]
+    moved = content.model_copy(update={"sessions": sessions})
+    return Adjusted(moved, tuple(sentences), tuple(steps), tuple(stuck))
+
+
+def _with(session: AnySession, steps: dict[str, dose.Step]) -> AnySession:
+    if not isinstance(session, Circuit):
+        return session
+    moved = [
+        from_rule(steps[one.key].prescription) if one.key in steps else one for one in session.prescriptions
+    ]
+    return session.model_copy(update={"prescriptions": moved})
