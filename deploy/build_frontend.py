@@ -95,7 +95,8 @@ def npm(frontend: Path, arguments: list[str], failure: str, hint: str) -> None:
     with TemporaryDirectory() as folder:
         commands = Path(folder)
         write_commands(commands)
-        environment = os.environ | {"PATH": f"{commands}{os.pathsep}{os.environ.get('PATH', '')}"}
+        path = f"{commands}{os.pathsep}{os.environ.get('PATH', '')}"
+        environment = os.environ | {"PATH": path, "NO_COLOR": "1"}
         done = subprocess.run([commands / "npm", *arguments], cwd=frontend, env=environment, check=False)
     if done.returncode:
         raise BuildError(f"npm {failure} (exit code {done.returncode}): {hint}")

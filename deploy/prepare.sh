@@ -43,7 +43,7 @@ make_venv_without_ensurepip() {
   if "$1" -m pip --version >/dev/null 2>&1; then
     "$1" -m venv --clear --without-pip $VENV || fail "$advice"
     "$1" -m pip --python $VENV/bin/python install --quiet pip || fail "$advice"
-  elif root_apt install python3-venv; then
+  elif root_apt python3-venv; then
     "$1" -m venv --clear $VENV || fail "$advice"
   else
     fail "$advice"
@@ -68,20 +68,19 @@ fingerprint() {
 }
 
 # Run a command with its output in the log, a dot a second and the time it took.
+# The dots are what runs in the background, so that Ctrl-C ends the command itself.
 progress() {
   title=$1
   shift
   printf '%s ' "$title"
   began=$(date +%s)
-  "$@" >>$LOG 2>&1 &
-  child=$!
-  trap 'kill $child 2>/dev/null; exit 130' INT TERM
-  while kill -0 $child 2>/dev/null; do
-    printf .
-    sleep 1
-  done
+  (while :; do printf . && sleep 1; done) &
+  dots=$!
+  trap 'kill $dots; exit 130' INT TERM
+  if "$@" >>$LOG 2>&1; then status=0; else status=$?; fi
+  kill $dots
+  wait $dots 2>/dev/null || true
   trap - INT TERM
-  if wait $child; then status=0; else status=$?; fi
   printf ' %s s\n' $(($(date +%s) - began))
   return $status
 }
@@ -93,7 +92,8 @@ fail_with_log() {
   if grep -qE 'NewConnectionError|name resolution|timed out|ECONN|ENOTFOUND|EAI_AGAIN|ETIMEDOUT|unreachable|CERTIFICATE' $LOG; then
     fail "$1: no answer from the package registries, so check the network connection or proxy and start this again ($LOG has the details)."
   fi
-  tail -n 12 $LOG >&2
+  # What pip says after the end of a build's output is about pip.
+  sed '/\[end of output\]/,$d' $LOG | tail -n 20 >&2
   fail "$1: the lines above and $LOG say why."
 }
 
