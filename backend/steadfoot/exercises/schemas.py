@@ -44,9 +44,9 @@ class _Entry(BaseModel):
 class RepetitionDose(_Entry):
     """Usual dose of a variant that is counted."""
 
-    reps: tuple[
-        Annotated[int, Field(ge=REPS_MIN, le=REPS_MAX)], Annotated[int, Field(ge=REPS_MIN, le=REPS_MAX)]
-    ] = Field(description="Fewest and most repetitions in a set, a side where done for each side.")
+    reps: tuple[Annotated[int, Field(ge=REPS_MIN, le=REPS_MAX)], Annotated[int, Field(ge=REPS_MIN, le=REPS_MAX)]] = (
+        Field(description="Fewest and most repetitions in a set, a side where done for each side.")
+    )
 
 
 class HoldDose(_Entry):

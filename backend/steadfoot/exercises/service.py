@@ -11,8 +11,13 @@ from steadfoot.rules.dose import Rung, missing_kit
 from steadfoot.rules.vocabulary import Kit, Region
 
 Library = Mapping[str, Exercise]
-LIBRARY: Library = read_library()
-LIBRARY_JSON: bytes = ExerciseList(items=list(LIBRARY.values())).model_dump_json().encode()
+_LIBRARY: Library = read_library()  # at import: a broken file must stop the start, not a page
+LIBRARY_JSON: bytes = ExerciseList(items=list(_LIBRARY.values())).model_dump_json().encode()
+
+
+def library() -> Library:
+    """Answer every exercise by its code."""
+    return _LIBRARY
 
 
 def etag_of(body: bytes) -> str:
@@ -20,13 +25,13 @@ def etag_of(body: bytes) -> str:
     return f'"{hashlib.sha256(body).hexdigest()[:32]}"'
 
 
-def exercise(code: str, library: Library = LIBRARY) -> Exercise:
+def exercise(code: str) -> Exercise:
     """Answer one exercise.
 
     Raises:
         NotFound: no such code in the library.
     """
-    found = library.get(code)
+    found = _LIBRARY.get(code)
     if found is None:
         raise not_found("exercise")
     return found
@@ -78,12 +83,12 @@ def that_fit(entry: Exercise, at_hand: Iterable[Kit]) -> list[Variant]:
     return [rung for rung in entry.ladder if not missing_kit(rung.kit, have)]
 
 
-def spares(region: Region, library: Library = LIBRARY) -> list[Exercise]:
+def spares(region: Region) -> list[Exercise]:
     """Answer the exercises that do not load a region of the body."""
-    return [entry for entry in library.values() if region not in entry.loads]
+    return [entry for entry in _LIBRARY.values() if region not in entry.loads]
 
 
-def entries_for(content: Mapping[str, Any], library: Library = LIBRARY) -> list[dict[str, Any]]:
+def entries_for(content: Mapping[str, Any]) -> list[dict[str, Any]]:
     """Answer the whole library entries that a program's content uses, in the order of first use.
 
     The phone keeps them with the program, so that it needs nothing else to show every movement offline,
@@ -91,4 +96,4 @@ def entries_for(content: Mapping[str, Any], library: Library = LIBRARY) -> list[
     """
     sessions = content.get("sessions", [])
     codes = dict.fromkeys(one["exercise"] for session in sessions for one in session.get("prescriptions", []))
-    return [library[code].model_dump(mode="json") for code in codes if code in library]
+    return [_LIBRARY[code].model_dump(mode="json") for code in codes if code in _LIBRARY]

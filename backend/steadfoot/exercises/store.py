@@ -31,9 +31,7 @@ def _read(name: str, text: bytes) -> Exercise:
     except ValidationError as error:
         raise LibraryBroken("; ".join(_faults(name, error))) from error
     if name != f"{exercise.code}.json":
-        raise LibraryBroken(
-            f"{name}: code is {exercise.code}, so the file must be named {exercise.code}.json"
-        )
+        raise LibraryBroken(f"{name}: code is {exercise.code}, so the file must be named {exercise.code}.json")
     return exercise
 
 

@@ -31,9 +31,7 @@ class Adjusted:
 def prescriptions_loading(content: ProgramContent, region: Region, library: Library) -> list[str]:
     """Answer the keys of the prescriptions whose exercise loads a region of the body."""
     return [
-        one.key
-        for one in _prescriptions(content)
-        if one.exercise in library and region in library[one.exercise].loads
+        one.key for one in _prescriptions(content) if one.exercise in library and region in library[one.exercise].loads
     ]
 
 
@@ -47,9 +45,7 @@ def ease_off_client(
     return _adjust(content, kit, library, keys, dose.ease_off)
 
 
-def ease_off_region(
-    content: ProgramContent, kit: Collection[Kit], library: Library, *, region: Region
-) -> Adjusted:
+def ease_off_region(content: ProgramContent, kit: Collection[Kit], library: Library, *, region: Region) -> Adjusted:
     """Answer the program with everything that loads a painful region one step easier."""
     keys = prescriptions_loading(content, region, library)
     return ease_off_client(content, kit, library, keys=keys)
@@ -63,9 +59,7 @@ def progress_client(
 
 
 def _prescriptions(content: ProgramContent) -> list[Prescription]:
-    return [
-        one for session in content.sessions if isinstance(session, Circuit) for one in session.prescriptions
-    ]
+    return [one for session in content.sessions if isinstance(session, Circuit) for one in session.prescriptions]
 
 
 def _adjust(
@@ -91,7 +85,5 @@ def _adjust(
 def _with(session: AnySession, steps: dict[str, dose.Step]) -> AnySession:
     if not isinstance(session, Circuit):
         return session
-    moved = [
-        from_rule(steps[one.key].prescription) if one.key in steps else one for one in session.prescriptions
-    ]
+    moved = [from_rule(steps[one.key].prescription) if one.key in steps else one for one in session.prescriptions]
     return session.model_copy(update={"prescriptions": moved})

@@ -70,9 +70,7 @@ def _same_sessions(
     return _Change(day, "changed", f"{names[freed[0]]} on {day_words(day)}: {when}")
 
 
-def _moves(
-    went: list[tuple[date, str]], came: list[tuple[date, str]], names: dict[str, str]
-) -> Iterator[_Change]:
+def _moves(went: list[tuple[date, str]], came: list[tuple[date, str]], names: dict[str, str]) -> Iterator[_Change]:
     """Pair what went with what came in the same week; the rest was taken out or added."""
     left = list(came)
     for day, key in went:

@@ -35,9 +35,7 @@ def _unknown(content: ProgramContent) -> Iterator[Finding]:
     if unfit:
         first, kept = _places(content, unfit)
         count = count_words(len(unfit), "planned day names", "planned days name")
-        text = (
-            f"{count} a session that is not in the program, first on {day_words(content.days[first].date)}."
-        )
+        text = f"{count} a session that is not in the program, first on {day_words(content.days[first].date)}."
         fix = Fix("Take them out", (Mend("/days", kept),))
         yield error(f"/days/{first}/session", "unknown_session", text, fix)
 
@@ -67,12 +65,8 @@ def _crowded(content: ProgramContent) -> Iterator[Finding]:
 def _too_close(content: ProgramContent) -> Iterator[Finding]:
     for session in content.sessions:
         if isinstance(session, Circuit) and session.expected_effort >= HEAVY_EFFORT:
-            dated = sorted(
-                (day.date, place) for place, day in enumerate(content.days) if day.session == session.key
-            )
-            close = [
-                later for earlier, later in pairwise(dated) if (later[0] - earlier[0]).days < SPACING_DAYS
-            ]
+            dated = sorted((day.date, place) for place, day in enumerate(content.days) if day.session == session.key)
+            close = [later for earlier, later in pairwise(dated) if (later[0] - earlier[0]).days < SPACING_DAYS]
             if close:
                 yield _spacing(session.name, *close[0], len(close))
 

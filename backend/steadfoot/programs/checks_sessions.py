@@ -30,10 +30,7 @@ def session_findings(content: ProgramContent, kit: Collection[Kit], library: Lib
 def _repeated_keys(content: ProgramContent) -> Iterator[Finding]:
     sessions = Counter(session.key for session in content.sessions)
     keys = Counter(
-        one.key
-        for session in content.sessions
-        if isinstance(session, Circuit)
-        for one in session.prescriptions
+        one.key for session in content.sessions if isinstance(session, Circuit) for one in session.prescriptions
     )
     for place, session in enumerate(content.sessions):
         if sessions[session.key] > 1:

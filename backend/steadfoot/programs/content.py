@@ -78,9 +78,7 @@ class _Session(Part):
 
 class _Effortful(_Session):
     expected_effort: Effort = Field(description="Expected session effort, 0 to 10.")
-    expected_minutes: Minutes | None = Field(
-        default=None, description="Minutes; null: estimated from the dose."
-    )
+    expected_minutes: Minutes | None = Field(default=None, description="Minutes; null: estimated from the dose.")
 
 
 class Circuit(_Effortful):
@@ -122,9 +120,7 @@ class PlannedDay(Part):
 
     date: Day
     session: Code = Field(description="Key of the session.")
-    fixed_day: JsonBool = Field(
-        default=False, description="On this day only; otherwise until the end of its week."
-    )
+    fixed_day: JsonBool = Field(default=False, description="On this day only; otherwise until the end of its week.")
 
 
 class Goal(Part):
@@ -140,9 +136,7 @@ class ProgramContent(Part):
     title: Title
     goal: Goal | None = None
     starts_on: Day = Field(description="First day, YYYY-MM-DD.")
-    ends_on: Day | None = Field(
-        default=None, description="Last day; null with a goal: the day before the goal."
-    )
+    ends_on: Day | None = Field(default=None, description="Last day; null with a goal: the day before the goal.")
     sessions: Annotated[list[Session], Field(max_length=SESSIONS_MAX)]
     days: Annotated[list[PlannedDay], Field(max_length=DAYS_MAX)]
 
