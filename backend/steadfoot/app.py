@@ -57,7 +57,9 @@ def _health(app: FastAPI) -> None:
         return Response(app.state.metrics.text(), media_type=CONTENT_TYPE)
 
 
-def create_app(settings: Settings | None = None, database: Database | None = None, clock: Clock = system_clock) -> FastAPI:
+def create_app(
+    settings: Settings | None = None, database: Database | None = None, clock: Clock = system_clock
+) -> FastAPI:
     """Answer the app on a migrated database."""
     settings = settings or Settings()
     app = FastAPI(

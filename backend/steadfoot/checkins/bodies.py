@@ -25,7 +25,8 @@ def _real_day(planned_id: str) -> str:
 
 Day = Annotated[date, BeforeValidator(_only_a_day)]
 PlannedId = Annotated[str, StringConstraints(pattern=r"^\d{4}-\d{2}-\d{2}\.[1-9]$"), AfterValidator(_real_day)]
-EventId = Annotated[str, StringConstraints(pattern=r"^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$")]
+UUID_PATTERN = r"^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$"
+EventId = Annotated[str, StringConstraints(pattern=UUID_PATTERN)]
 Scale = Annotated[int, Field(ge=0, le=10), JSON_INT]
 Minutes = Annotated[int, Field(ge=0, le=1440), JSON_INT]
 Round = Annotated[int, Field(ge=1, le=20), JSON_INT]

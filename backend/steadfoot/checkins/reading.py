@@ -10,14 +10,14 @@ from typing import Any
 
 from pydantic import ValidationError
 
-from steadfoot.checkins.bodies import ADAPTERS, Body, EventId
+from steadfoot.checkins.bodies import ADAPTERS, UUID_PATTERN, Body
 from steadfoot.core.problems import Invalid, Problem, field_errors
 from steadfoot.core.texts import canonical
 
 HIGHEST_SEQ = 2**53 - 1
 _YEARS = range(1970, 2201)
 _ENVELOPE = frozenset({"id", "seq", "kind", "recorded_at", "body"})
-_ID = re.compile(EventId.__metadata__[0].pattern)
+_ID = re.compile(UUID_PATTERN)
 _TIME = re.compile(r"\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d{1,9})?(Z|[+-]\d{2}:\d{2})")
 
 

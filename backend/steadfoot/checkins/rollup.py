@@ -48,12 +48,11 @@ def _facts_of(session: Session, practice_id: str, client_id: str, keys: set[str]
 def refresh(session: Session, practice_id: str, client_id: str, fresh: Sequence[Fact]) -> None:
     """Bring the derived rows up to date with events that were just stored."""
     taken_back = withdrawn_ids(
-        store.fact_of(event)
-        for event in store.events(session, practice_id, client_id, kinds=_WITHDRAWALS)
+        store.fact_of(event) for event in store.events(session, practice_id, client_id, kinds=_WITHDRAWALS)
     )
     keys = _touched(session, practice_id, client_id, fresh)
     if keys:
-        groups = {key: facts for key, facts in _grouped(_facts_of(session, practice_id, client_id, keys)).items()}
+        groups = _grouped(_facts_of(session, practice_id, client_id, keys))
         kept = {key: groups[key] for key in keys if key in groups}
         store.replace_rollups(session, practice_id, client_id, keys, _rows(kept, taken_back))
     _refresh_pain(session, practice_id, client_id, fresh, taken_back)

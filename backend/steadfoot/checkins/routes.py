@@ -5,7 +5,14 @@ from typing import Annotated
 from fastapi import APIRouter, Query, Request
 
 from steadfoot.checkins import service, timeline
-from steadfoot.checkins.schemas import RefusedEventList, RefusedEventOut, RetryOut, SyncBody, SyncOut, Timeline
+from steadfoot.checkins.schemas import (
+    RefusedEventList,
+    RefusedEventOut,
+    RetryOut,
+    SyncBody,
+    SyncOut,
+    Timeline,
+)
 from steadfoot.core.database import ReadSession, WriteSession, after_commit
 from steadfoot.core.limits import Limiter
 from steadfoot.identity import service as identity
@@ -48,7 +55,9 @@ def get_refused_events(client_id: str, access: ByPractitioner, session: ReadSess
 
 
 @router.post(
-    "/clients/{client_id}/refused-events/{event_id}/retries", operation_id="retryRefusedEvent", tags=["check-ins"]
+    "/clients/{client_id}/refused-events/{event_id}/retries",
+    operation_id="retryRefusedEvent",
+    tags=["check-ins"],
 )
 def post_retry(
     client_id: str, event_id: str, access: ByPractitioner, session: WriteSession, at: Now, request: Request

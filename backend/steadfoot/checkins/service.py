@@ -7,7 +7,7 @@ from typing import Any
 from sqlmodel import Session
 
 from steadfoot.checkins import rollup, store
-from steadfoot.checkins.fold import Fact, withdrawn_ids
+from steadfoot.checkins.fold import Fact, parsed, withdrawn_ids
 from steadfoot.checkins.ingest import Held, Outcome, decide
 from steadfoot.checkins.reading import Item, Reading, raw_digest, raw_text, read
 from steadfoot.checkins.schemas import ChangeOut, Refused, SyncBody, SyncOut
@@ -81,8 +81,7 @@ def _held(session: Session, access: DeviceAccess, items: Sequence[Item]) -> Held
 
 def _store_refused(session: Session, access: DeviceAccess, outcome: Outcome, now: datetime) -> None:
     rows = {
-        row["digest"]: row
-        for row in (_refused_row(access, item, problem, now) for item, problem in outcome.refused)
+        row["digest"]: row for row in (_refused_row(access, item, problem, now) for item, problem in outcome.refused)
     }
     known = store.refused_digests(session, access.practice_id, rows)
     store.insert_all(session, RefusedEvent, [row for digest, row in rows.items() if digest not in known])
@@ -109,7 +108,12 @@ def _store(session: Session, access: DeviceAccess, outcome: Outcome, now: dateti
         session,
         Receipt,
         [
-            {"device_id": access.device_id, "seq": seq, "practice_id": access.practice_id, "event_id": event_id}
+            {
+                "device_id": access.device_id,
+                "seq": seq,
+                "practice_id": access.practice_id,
+                "event_id": event_id,
+            }
             for seq, event_id in outcome.receipts.items()
         ],
     )
@@ -199,7 +203,7 @@ def retry(
 
 def _retry_row(session: Session, row: RefusedEvent, now: datetime) -> dict[str, Any] | None:
     access = DeviceAccess(row.practice_id, row.client_id, row.device_id, "UTC")
-    item = read(store.parsed(row.raw))
+    item = read(parsed(row.raw))
     outcome = decide([item], Held(row.client_id, store.digests_of(session, [item.event_id]), {}, {}))
     if outcome.refused:
         row.problem = outcome.refused[0][1]

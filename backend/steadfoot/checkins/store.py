@@ -34,7 +34,7 @@ def numbers_taken(session: Session, practice_id: str, device_id: str, seqs: Iter
         .where(Receipt.practice_id == practice_id, Receipt.device_id == device_id)
         .where(col(Receipt.seq).in_(list(seqs)))
     )
-    return {seq: event_id for seq, event_id in session.exec(query)}
+    return dict(session.exec(query).all())
 
 
 def numbers_after(session: Session, practice_id: str, device_id: str, seq: int) -> Sequence[int]:

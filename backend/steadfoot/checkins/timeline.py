@@ -7,6 +7,7 @@ from datetime import datetime
 from sqlmodel import Session
 
 from steadfoot.checkins import store
+from steadfoot.checkins.fold import parsed
 from steadfoot.checkins.schemas import Timeline, TimelineItem
 from steadfoot.checkins.tables import Event
 from steadfoot.core.problems import Problem
@@ -36,7 +37,7 @@ def _item(event: Event) -> TimelineItem:
         kind=event.kind,
         source="client",
         event_id=event.id,
-        body=dict(store.parsed(event.body)),
+        body=dict(parsed(event.body)),
     )
 
 

@@ -19,7 +19,13 @@ from sqlmodel.sql.expression import SelectOfScalar
 T = TypeVar("T", bound=SQLModel)
 _BUSY_TIMEOUT_S = 10
 _POOL_SIZE = 20
-_PRAGMAS = ("journal_mode=WAL", "synchronous=FULL", "foreign_keys=ON", "trusted_schema=OFF", "secure_delete=ON")
+_PRAGMAS = (
+    "journal_mode=WAL",
+    "synchronous=FULL",
+    "foreign_keys=ON",
+    "trusted_schema=OFF",
+    "secure_delete=ON",
+)
 
 SQLModel.metadata.naming_convention = {
     "ix": "ix_%(table_name)s_%(column_0_N_name)s",

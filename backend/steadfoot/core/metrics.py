@@ -11,9 +11,7 @@ class Metrics:
     def __init__(self) -> None:
         self._registry = CollectorRegistry()
         self.sync_calls = Counter("steadfoot_sync_calls", "Sync calls answered", registry=self._registry)
-        self.events = Counter(
-            "steadfoot_events", "Events by what became of them", ["outcome"], registry=self._registry
-        )
+        self.events = Counter("steadfoot_events", "Events by what became of them", ["outcome"], registry=self._registry)
         self.sync_seconds = Histogram(
             "steadfoot_sync_seconds", "Time to take in a batch, until it is durable", registry=self._registry
         )

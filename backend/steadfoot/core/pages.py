@@ -36,7 +36,11 @@ def _desk(request: Request) -> Response:
     return _file("desk", request.path_params["path"])
 
 
-def _home(request: Request) -> Response:
+def _slash(request: Request) -> Response:
+    return RedirectResponse(f"{request.url.path}/", 307)
+
+
+def _home(_request: Request) -> Response:
     return RedirectResponse("/desk/", 307)
 
 
@@ -44,5 +48,5 @@ def install(app: FastAPI) -> None:
     """Add the pages: the phone app under /app/, the practice's pages under /desk/."""
     app.add_route("/", _home, include_in_schema=False)
     for name, serve in (("app", _phone), ("desk", _desk)):
-        app.add_route(f"/{name}", lambda _, name=name: RedirectResponse(f"/{name}/", 307), include_in_schema=False)
+        app.add_route(f"/{name}", _slash, include_in_schema=False)
         app.add_route(f"/{name}/{{path:path}}", serve, include_in_schema=False)

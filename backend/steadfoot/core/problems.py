@@ -1,13 +1,13 @@
 """Errors as RFC 9457 problem details.
 
-    Problem            anything a caller may be told
-    ├── NotFound       404  unknown, or another practice's: the two look the same
-    ├── NotSignedIn    401  no session or token, or a dead one
-    ├── Forbidden      403  known, but not allowed
-    ├── Conflict       409  the thing is not in a state for this
-    ├── Stale          412  someone else changed it first
-    ├── Invalid        422  understood, but not acceptable; names each field
-    └── TooMany        429  slow down, with Retry-After
+Problem            anything a caller may be told
+├── NotFound       404  unknown, or another practice's: the two look the same
+├── NotSignedIn    401  no session or token, or a dead one
+├── Forbidden      403  known, but not allowed
+├── Conflict       409  the thing is not in a state for this
+├── Stale          412  someone else changed it first
+├── Invalid        422  understood, but not acceptable; names each field
+└── TooMany        429  slow down, with Retry-After
 """
 
 from collections.abc import Mapping, Sequence
@@ -61,30 +61,44 @@ class Problem(Exception):
 
 
 class NotFound(Problem):
+    """Unknown, or another practice's: the two look the same."""
+
     status, title = 404, "Not found"
 
 
 class NotSignedIn(Problem):
+    """No session or token, or a dead one."""
+
     status, title = 401, "Not signed in"
 
 
 class Forbidden(Problem):
+    """Known, but not allowed."""
+
     status, title = 403, "Not allowed"
 
 
 class Conflict(Problem):
+    """The thing is not in a state for this."""
+
     status, title = 409, "Not possible in this state"
 
 
 class Stale(Problem):
+    """Someone else changed it first."""
+
     status, title = 412, "Someone changed this first"
 
 
 class Invalid(Problem):
+    """Understood, but not acceptable; names each field."""
+
     status, title = 422, "Some answers need a change"
 
 
 class TooMany(Problem):
+    """Slow down; carries Retry-After."""
+
     status, title = 429, "Too many tries"
 
 
@@ -103,9 +117,7 @@ def field_errors(errors: Sequence[Any]) -> list[dict[str, Any]]:
 
 
 def _answer(request: Request, problem: Problem) -> Response:
-    return JSONResponse(
-        problem.body(request.url.path), problem.status, headers=problem.headers, media_type=MEDIA_TYPE
-    )
+    return JSONResponse(problem.body(request.url.path), problem.status, headers=problem.headers, media_type=MEDIA_TYPE)
 
 
 def _invalid(request: Request, error: Exception) -> Response:
@@ -134,14 +146,14 @@ def _http(request: Request, error: Exception) -> Response:
     return JSONResponse(body, error.status_code, headers=headers, media_type=MEDIA_TYPE)
 
 
-def _unexpected(request: Request, error: Exception) -> Response:
+def _unexpected(_request: Request, _error: Exception) -> Response:
     body = {"type": "about:blank", "title": "Something went wrong here", "status": 500, "code": "internal"}
     return JSONResponse(body, 500, media_type=MEDIA_TYPE)
 
 
 def install(app: FastAPI) -> None:
     """Make every error of the app leave as a problem."""
-    app.add_exception_handler(Problem, lambda request, error: _answer(request, error))  # type: ignore[arg-type]
+    app.add_exception_handler(Problem, lambda request, error: _answer(request, error))
     app.add_exception_handler(RequestValidationError, _invalid)
     app.add_exception_handler(HTTPException, _http)
     app.add_exception_handler(Exception, _unexpected)

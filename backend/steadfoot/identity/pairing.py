@@ -18,7 +18,12 @@ LIFETIME = {Delivery.IN_PERSON: timedelta(minutes=10), Delivery.LINK: timedelta(
 
 
 def invite(
-    session: Session, client: Client, delivery: Delivery, address: str, now: datetime, lifetime: timedelta | None = None
+    session: Session,
+    client: Client,
+    delivery: Delivery,
+    address: str,
+    now: datetime,
+    lifetime: timedelta | None = None,
 ) -> InvitationOut:
     """Make a code that pairs one phone, once. Only its digest is kept, so it can be shown only now.
 

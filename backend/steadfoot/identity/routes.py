@@ -40,9 +40,7 @@ IfMatch = Annotated[str | None, Header(max_length=40)]
 
 def _me(access: PractitionerAccess) -> Me:
     return Me(
-        practitioner=PractitionerOut(
-            id=access.practitioner_id, display_name=access.display_name, email=access.email
-        ),
+        practitioner=PractitionerOut(id=access.practitioner_id, display_name=access.display_name, email=access.email),
         practice=PracticeOut(
             id=access.practice_id,
             name=access.practice_name,
@@ -133,7 +131,12 @@ def patch_client(
 
 @router.post("/clients/{client_id}/invitations", operation_id="inviteClient", tags=["phones"], status_code=201)
 def post_invitation(
-    client_id: str, body: InvitationBody, access: ByPractitioner, session: WriteSession, at: Now, request: Request
+    client_id: str,
+    body: InvitationBody,
+    access: ByPractitioner,
+    session: WriteSession,
+    at: Now,
+    request: Request,
 ) -> InvitationOut:
     """A code that pairs one phone, once."""
     client = service.client_of(session, access.practice_id, client_id)
@@ -160,7 +163,11 @@ def _guard_pairing(request: Request) -> None:
 
 
 @router.post(
-    "/pairings", operation_id="pairPhone", tags=["phones"], status_code=201, dependencies=[Depends(_guard_pairing)]
+    "/pairings",
+    operation_id="pairPhone",
+    tags=["phones"],
+    status_code=201,
+    dependencies=[Depends(_guard_pairing)],
 )
 def post_pairing(body: PairingBody, session: WriteSession, at: Now, request: Request) -> PairingOut:
     """Turn a code into a phone's token, which is shown once."""
@@ -191,7 +198,11 @@ def get_pairings(access: ByPractitioner, session: ReadSession) -> WaitingPairing
 
 @router.post("/pairings/{pairing_id}/confirmations", operation_id="confirmPairing", tags=["phones"], status_code=201)
 def post_confirmation(
-    pairing_id: str, access: ByPractitioner, session: WriteSession, at: Now, body: ConfirmationBody | None = None
+    pairing_id: str,
+    access: ByPractitioner,
+    session: WriteSession,
+    at: Now,
+    body: ConfirmationBody | None = None,
 ) -> DeviceOut:
     """Let in a phone whose number was compared."""
     number = body.check_number if body else None

@@ -29,6 +29,7 @@ __all__ = [
     "lock_device",
     "mark_heard",
     "practitioner_names",
+    "renew_epoch",
     "sign_in",
     "sign_out",
     "update_client",
@@ -166,9 +167,7 @@ def _new_values(patch: ClientPatch, client: Client, now: datetime) -> dict[str, 
     return values
 
 
-def update_client(
-    session: Session, client: Client, patch: ClientPatch, if_match: str | None, now: datetime
-) -> Client:
+def update_client(session: Session, client: Client, patch: ClientPatch, if_match: str | None, now: datetime) -> Client:
     """Change what is known of a client.
 
     Raises:
@@ -223,6 +222,11 @@ def epoch_of(session: Session) -> str:
     row = store.epoch(session)
     assert row is not None, "an epoch is written with the first practice"
     return row.value
+
+
+def renew_epoch(session: Session, now: datetime) -> str:
+    """Give the database a new epoch after a restore, so that phones compare numbers and send again."""
+    return store.renew_epoch(session, now)
 
 
 def practitioner_names(session: Session, practice_id: str) -> dict[str, str]:

@@ -1,0 +1,129 @@
+"""The command line: ``steadfoot``."""
+
+import sys
+from pathlib import Path
+from typing import Annotated
+
+import typer
+from rich.console import Console
+
+app = typer.Typer(help="Home programs for people who prepare for hiking.", no_args_is_help=True, add_completion=False)
+practice_app = typer.Typer(help="The practice and its people.", no_args_is_help=True)
+app.add_typer(practice_app, name="practice")
+_out = Console(highlight=False, soft_wrap=True)
+_err = Console(stderr=True, highlight=False, soft_wrap=True)
+
+Port = Annotated[int | None, typer.Option(min=1, max=65535, help="Port to listen on; STEADFOOT_PORT, else 8000.")]
+Host = Annotated[str | None, typer.Option(help="Address to listen on; STEADFOOT_HOST, else 127.0.0.1.")]
+
+
+def _fail(error: Exception) -> typer.Exit:
+    _err.print(f"[bold]Not done:[/bold] {error}")
+    return typer.Exit(1)
+
+
+@app.command()
+def serve(host: Host = None, port: Port = None) -> None:
+    """Serve the practice's pages and its clients' phones until stopped."""
+    from steadfoot import serving
+    from steadfoot.migrations.upgrade import NewerSchema
+    from steadfoot.wiring import settings_with
+
+    settings = settings_with(host, port)
+    try:
+        serving.free_port(settings.host, settings.port)
+        database = serving.open_database(settings)
+    except (serving.PortInUse, NewerSchema) as error:
+        raise _fail(error) from error
+    _out.print(f"Steadfoot serves at {settings.address()} (data in {settings.data_dir}). Stop it with Ctrl+C.")
+    serving.serve(settings, database)
+
+
+@app.command()
+def demo(
+    host: Host = None,
+    port: Port = None,
+    seed: Annotated[int, typer.Option(help="Another seed invents another eight weeks.")] = 7,
+) -> None:
+    """Invent a practice with 24 people and eight weeks of history, and serve it."""
+    from steadfoot import serving
+    from steadfoot.demo.run import NotADemo, run_demo
+    from steadfoot.wiring import demo_settings
+
+    try:
+        run_demo(demo_settings(host, port), seed, _out)
+    except (serving.PortInUse, NotADemo) as error:
+        raise _fail(error) from error
+
+
+@practice_app.command("create")
+def create_practice(
+    name: Annotated[str, typer.Argument(help="The practice's name, as clients read it.")],
+    email: Annotated[str, typer.Option(help="Address the first practitioner signs in with.")],
+    practitioner: Annotated[str, typer.Option(help="Their name, as clients read it.")] = "",
+    time_zone: Annotated[str, typer.Option(help="IANA name, such as Europe/Vienna.")] = "UTC",
+) -> None:
+    """Found a practice with its first practitioner; asks for the password or reads it from standard input."""
+    from steadfoot.core.problems import Problem
+    from steadfoot.founding import NotValid, found_practice
+    from steadfoot.wiring import settings_with
+
+    password = _password()
+    try:
+        found_practice(settings_with(None, None), name, email, practitioner, time_zone, password)
+    except (Problem, NotValid) as error:
+        raise _fail(error) from error
+    _out.print(f"{name} is founded. {email} can sign in now.")
+
+
+def _password() -> str:
+    if sys.stdin.isatty():
+        return str(typer.prompt("Password (12 characters or more)", hide_input=True, confirmation_prompt=True))
+    return sys.stdin.readline().rstrip("\r\n")
+
+
+@app.command()
+def backup(file: Annotated[Path, typer.Argument(help="Where the copy goes; must not exist.")]) -> None:
+    """Copy the database beside the running server, whole and checked."""
+    from steadfoot import operations
+    from steadfoot.wiring import settings_with
+
+    try:
+        size = operations.backup(settings_with(None, None), file)
+    except operations.NotPossible as error:
+        raise _fail(error) from error
+    _out.print(f"{file}: {size:,} bytes, checked.")
+
+
+@app.command()
+def restore(file: Annotated[Path, typer.Argument(help="A copy made by steadfoot backup.")]) -> None:
+    """Put a backup in the place of the database. Phones then send again what it lacks."""
+    from steadfoot import operations
+    from steadfoot.core.clock import system_clock
+    from steadfoot.wiring import settings_with
+
+    try:
+        operations.restore(settings_with(None, None), file, system_clock())
+    except operations.NotPossible as error:
+        raise _fail(error) from error
+    _out.print("Restored. Phones send again what the backup lacks; what only the practice wrote since is gone.")
+
+
+@app.command()
+def rebuild() -> None:
+    """Make every derived table again from the events; pages show the same afterwards."""
+    from steadfoot import operations, serving
+    from steadfoot.wiring import settings_with
+
+    database = serving.open_database(settings_with(None, None))
+    _out.print(f"Rebuilt for {operations.rebuild(database)} clients.")
+    database.close()
+
+
+def main() -> None:
+    """Run the command line."""
+    app()
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,41 @@
+"""Founds the first practice with its first practitioner, and the people the command line names."""
+
+from pydantic import TypeAdapter, ValidationError
+
+from steadfoot.core.clock import system_clock
+from steadfoot.core.settings import Settings
+from steadfoot.core.texts import Name
+from steadfoot.identity import service as identity
+from steadfoot.identity.schemas import Email, TimeZone
+from steadfoot.serving import open_database
+
+
+class NotValid(Exception):
+    """What the command line was given cannot be used."""
+
+
+def _valid(kind: object, value: str, what: str) -> str:
+    try:
+        return str(TypeAdapter(kind).validate_python(value))
+    except ValidationError as error:
+        raise NotValid(f"{what} {value!r}: {error.errors()[0]['msg']}.") from None
+
+
+def found_practice(settings: Settings, name: str, email: str, practitioner: str, time_zone: str, password: str) -> None:
+    """Write a practice and its first practitioner.
+
+    Raises:
+        NotValid: a name, an address or a time zone cannot be used.
+        Problem: the address is taken, or the password too short.
+    """
+    name = _valid(Name, name, "The name")
+    email = _valid(Email, email, "The address")
+    time_zone = _valid(TimeZone, time_zone, "The time zone")
+    person = _valid(Name, practitioner or email.partition("@")[0], "The practitioner's name")
+    database = open_database(settings)
+    try:
+        with database.write() as session:
+            practice = identity.create_practice(session, name, time_zone, system_clock())
+            identity.add_practitioner(session, practice, email, person, password, system_clock())
+    finally:
+        database.close()

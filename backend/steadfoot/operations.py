@@ -1,0 +1,120 @@
+"""What an owner does with a whole database: backup, restore, rebuild of derived tables."""
+
+import sqlite3
+from contextlib import closing
+from datetime import datetime
+from pathlib import Path
+
+from sqlalchemy import make_url
+from sqlmodel import Session, select
+
+from steadfoot.checkins import service as checkins
+from steadfoot.core.database import Database
+from steadfoot.core.settings import Settings
+from steadfoot.identity import service as identity
+from steadfoot.identity.tables import Client
+from steadfoot.migrations import HEAD
+from steadfoot.monitoring.service import refresh_findings
+
+
+class NotPossible(Exception):
+    """The operation cannot be done; the message says what to do instead."""
+
+
+def _sqlite_path(settings: Settings) -> Path:
+    url = make_url(settings.database())
+    if url.get_backend_name() != "sqlite" or not url.database:
+        raise NotPossible("This database is PostgreSQL: use pg_dump and pg_restore, which are made for it.")
+    return Path(url.database)
+
+
+def _checked(path: Path) -> str:
+    """Answer the schema revision of a whole and readable database file."""
+    try:
+        with closing(sqlite3.connect(f"file:{path}?mode=ro", uri=True)) as connection:
+            found = connection.execute("PRAGMA integrity_check").fetchone()[0]
+            revision = connection.execute("SELECT version_num FROM alembic_version").fetchone()
+    except sqlite3.Error as error:
+        raise NotPossible(f"{path} is not a readable Steadfoot database: {error}.") from error
+    if found != "ok" or revision is None:
+        raise NotPossible(f"{path} is damaged: {found}.")
+    return str(revision[0])
+
+
+def _copy(source: Path, target: Path) -> None:
+    with closing(sqlite3.connect(source)) as connection:
+        connection.execute("VACUUM INTO ?", (str(target),))
+
+
+def backup(settings: Settings, target: Path) -> int:
+    """Write a consistent copy beside the running server and check it; answer its size in bytes.
+
+    Copying the file would miss what is still in the write-ahead log.
+
+    Raises:
+        NotPossible: not SQLite, nothing to back up, or the target exists.
+    """
+    source = _sqlite_path(settings)
+    if not source.is_file():
+        raise NotPossible(f"There is no database at {source} yet.")
+    if target.exists():
+        raise NotPossible(f"{target} exists already; a backup never overwrites.")
+    _copy(source, target)
+    _checked(target)
+    return target.stat().st_size
+
+
+def restore(settings: Settings, source: Path, now: datetime) -> None:
+    """Put a backup in the place of the database and renew the server's epoch, so that phones send again.
+
+    Raises:
+        NotPossible: not SQLite, the backup is damaged or newer than this version, or a server is running on the target.
+    """
+    target = _sqlite_path(settings)
+    revision = _checked(source)
+    if revision > HEAD:
+        raise NotPossible(f"The backup has schema {revision}; this version of Steadfoot knows only {HEAD}.")
+    if target.exists():
+        _refuse_if_running(target)
+    target.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
+    fresh = target.with_name(target.name + ".restoring")
+    fresh.unlink(missing_ok=True)
+    _copy(source, fresh)
+    for leftover in ("-wal", "-shm"):
+        target.with_name(target.name + leftover).unlink(missing_ok=True)
+    fresh.replace(target)
+    _renew_epoch(settings, now)
+
+
+def _refuse_if_running(target: Path) -> None:
+    """A server keeps the database open in WAL mode; only without any other connection can the mode be changed."""
+    with closing(sqlite3.connect(target, timeout=0)) as connection:
+        try:
+            mode = connection.execute("PRAGMA journal_mode=DELETE").fetchone()[0]
+        except sqlite3.OperationalError:
+            mode = "in use"
+    if mode != "delete":
+        raise NotPossible("A server is running on this database; stop it first.")
+
+
+def _renew_epoch(settings: Settings, now: datetime) -> None:
+    database = Database(settings.database())
+    with database.write() as session:
+        identity.renew_epoch(session, now)
+    database.close()
+
+
+def rebuild(database: Database) -> int:
+    """Make every derived row again from the facts; answer for how many clients."""
+    with database.write() as session:
+        clients = session.exec(select(Client).order_by(Client.id)).all()
+        for client in clients:
+            rebuild_client(session, client.practice_id, client.id)
+    return len(clients)
+
+
+def rebuild_client(session: Session, practice_id: str, client_id: str) -> None:
+    """Make one client's derived rows again."""
+    checkins.rebuild(session, practice_id, client_id)
+    session.flush()
+    refresh_findings(session, practice_id, client_id)

@@ -1,0 +1,67 @@
+"""Starts the server on one database: one process, since live pages and SQLite both live in it."""
+
+import socket
+from collections.abc import Callable
+from pathlib import Path
+
+import uvicorn
+
+from steadfoot.app import create_app
+from steadfoot.core.database import Database
+from steadfoot.core.settings import Settings
+from steadfoot.migrations.upgrade import upgrade
+
+_STOP_WITHIN_S = 30
+
+
+class PortInUse(Exception):
+    """Something else listens where the server should."""
+
+
+def free_port(host: str, port: int) -> None:
+    """Say early, in plain words, that a port is taken.
+
+    Raises:
+        PortInUse: it is.
+    """
+    with socket.socket(socket.AF_INET6 if ":" in host else socket.AF_INET) as probe:
+        probe.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+        try:
+            probe.bind((host, port))
+        except OSError as error:
+            raise PortInUse(f"Port {port} on {host} is in use or not allowed; choose another with --port.") from error
+
+
+def open_database(settings: Settings) -> Database:
+    """Answer the settings' database, migrated. The data folder is made, for its owner only."""
+    Path(settings.data_dir).mkdir(parents=True, exist_ok=True, mode=0o700)
+    database = Database(settings.database())
+    upgrade(database)
+    return database
+
+
+class _Server(uvicorn.Server):
+    """Ends live pages' streams first: they never end by themselves and would hold up the stop."""
+
+    def __init__(self, config: uvicorn.Config, on_stop: Callable[[], None]) -> None:
+        super().__init__(config)
+        self._on_stop = on_stop
+
+    async def shutdown(self, sockets: list[socket.socket] | None = None) -> None:
+        self._on_stop()
+        await super().shutdown(sockets)
+
+
+def serve(settings: Settings, database: Database) -> None:
+    """Serve until stopped; answers under way are finished first."""
+    app = create_app(settings, database)
+    config = uvicorn.Config(
+        app,
+        host=settings.host,
+        port=settings.port,
+        log_level="warning",
+        timeout_graceful_shutdown=_STOP_WITHIN_S,
+        server_header=False,
+        proxy_headers=False,
+    )
+    _Server(config, app.state.pulse.close).run()

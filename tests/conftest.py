@@ -1,0 +1,119 @@
+"""Databases, a clock that stands still, and an app with one practice: what feature tests begin with.
+
+``STEADFOOT_TEST_DATABASE=postgresql`` runs the same tests on a PostgreSQL that this file starts.
+"""
+
+import os
+import shutil
+from collections.abc import Iterator
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+
+import pytest
+from fastapi import FastAPI
+from sqlalchemy import create_engine, make_url
+
+from steadfoot.app import create_app
+from steadfoot.core.database import Database
+from steadfoot.core.settings import Settings
+from steadfoot.migrations.upgrade import upgrade
+from tests.builders import House, found_house
+
+START = datetime(2026, 6, 10, 8, 0, tzinfo=UTC)
+"""A Wednesday morning; 10:00 in Vienna, where the tests' practice is."""
+
+
+class StandingClock:
+    """A clock that moves only when told to."""
+
+    def __init__(self, now: datetime) -> None:
+        self.now = now
+
+    def __call__(self) -> datetime:
+        return self.now
+
+    def forward(self, **kwargs: float) -> datetime:
+        """Move on by a timedelta's arguments."""
+        self.now += timedelta(**kwargs)
+        return self.now
+
+
+@pytest.fixture(scope="session")
+def server_url(tmp_path_factory: pytest.TempPathFactory) -> Iterator[str | None]:
+    """The URL of a PostgreSQL server's empty database where the run asks for one, else None."""
+    if os.environ.get("STEADFOOT_TEST_DATABASE") != "postgresql":
+        yield None
+        return
+    from tests.postgres import running_server
+
+    with running_server(tmp_path_factory.mktemp("postgres")) as url:
+        yield url
+
+
+@pytest.fixture(scope="session")
+def template(tmp_path_factory: pytest.TempPathFactory, server_url: str | None) -> str:
+    """A migrated database that each test gets a copy of: migrating anew takes a second."""
+    if server_url is None:
+        url = f"sqlite:///{tmp_path_factory.mktemp('template') / 'template.db'}"
+    else:
+        url = _server_database(server_url, "template_steadfoot")
+    database = Database(url)
+    upgrade(database)
+    database.close()
+    return url
+
+
+def _server_database(server_url: str, name: str, template: str | None = None) -> str:
+    engine = create_engine(server_url, isolation_level="AUTOCOMMIT")
+    with engine.connect() as connection:
+        copy = f' TEMPLATE "{template}"' if template else ""
+        connection.exec_driver_sql(f'DROP DATABASE IF EXISTS "{name}" WITH (FORCE)')
+        connection.exec_driver_sql(f'CREATE DATABASE "{name}"{copy}')
+    engine.dispose()
+    return make_url(server_url).set(database=name).render_as_string(hide_password=False)
+
+
+@pytest.fixture
+def database_url(template: str, server_url: str | None, tmp_path: Path) -> str:
+    """A fresh, migrated, empty database of this test's own."""
+    if server_url is None:
+        source = make_url(template).database
+        assert source is not None
+        shutil.copy(source, tmp_path / "steadfoot.db")
+        return f"sqlite:///{tmp_path / 'steadfoot.db'}"
+    return _server_database(server_url, f"test_{os.getpid()}", "template_steadfoot")
+
+
+@pytest.fixture
+def database(database_url: str) -> Iterator[Database]:
+    """The test's database, open."""
+    found = Database(database_url)
+    yield found
+    found.close()
+
+
+@pytest.fixture
+def clock() -> StandingClock:
+    """A clock that stands at START until told to move."""
+    return StandingClock(START)
+
+
+@pytest.fixture
+def app(database: Database, clock: StandingClock, tmp_path: Path) -> FastAPI:
+    """The app on the test's database and clock."""
+    settings = Settings(data_dir=tmp_path, public_url="https://steadfoot.test")
+    return create_app(settings, database, clock)
+
+
+@pytest.fixture
+def house(app: FastAPI, clock: StandingClock) -> Iterator[House]:
+    """A practice whose practitioner is signed in; it makes clients and phones."""
+    with found_house(app, clock, "Thornwater Physical Therapy", "maren@thornwater.example") as found:
+        yield found
+
+
+@pytest.fixture
+def other_house(app: FastAPI, clock: StandingClock) -> Iterator[House]:
+    """A second practice in the same database, which must see nothing of the first."""
+    with found_house(app, clock, "Far Valley Clinic", "someone@farvalley.example") as found:
+        yield found
