@@ -19,7 +19,7 @@ files_short_enough() {
 
 prepare_tests
 step "format" ruff format --check .
-step "lint" ruff check .
+step "lint" ruff check --output-format concise .
 step "types" mypy
 step "imports" lint-imports
 step "file sizes" files_short_enough
