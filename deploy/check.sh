@@ -22,6 +22,7 @@ step "format" ruff format --check .
 step "lint" ruff check --output-format concise .
 step "types" mypy
 step "imports" lint-imports
+step "lock files fit pyproject.toml" python -m pip check
 step "file sizes" files_short_enough
 step "frontend types" npm --prefix frontend run check
 step "generated files" npm --prefix frontend run check:generated
