@@ -1,0 +1,145 @@
+import { IDBDatabase, IDBFactory, IDBObjectStore } from 'fake-indexeddb';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { Blocked, BLOCKED_AFTER_MS, Database, NotSaved, PhoneFull } from './database';
+import { appendEvent, getKept, readAll } from './log';
+import { entry, freshStorage } from './testing/phone';
+
+beforeEach(freshStorage);
+afterEach(() => vi.restoreAllMocks());
+
+/** Makes the n-th storage call throw, `times` calls in a row; answers how many calls were made. */
+function failAt(n: number, name: string, times = 1): () => number {
+  let calls = 0;
+  const spoil = (target: object, method: string) => {
+    const real = (target as Record<string, (...args: unknown[]) => unknown>)[method]!;
+    vi.spyOn(target as Record<string, () => unknown>, method as never).mockImplementation(function (this: unknown, ...args: unknown[]) {
+      calls += 1;
+      if (calls >= n && calls < n + times) throw new DOMException('Connection to Indexed Database server lost', name);
+      return real.apply(this, args);
+    } as never);
+  };
+  spoil(IDBFactory.prototype, 'open');
+  spoil(IDBDatabase.prototype, 'transaction');
+  for (const method of ['get', 'add', 'put', 'index', 'openKeyCursor']) spoil(IDBObjectStore.prototype, method);
+  return () => calls;
+}
+
+describe('writing an entry', () => {
+  it('numbers entries 1, 2, 3 without gaps, also when written at once', async () => {
+    const db = new Database();
+    await Promise.all([1, 2, 3, 4, 5].map((n) => appendEvent(db, entry(n))));
+    expect((await readAll(db)).events.map((event) => event.seq)).toEqual([1, 2, 3, 4, 5]);
+  });
+
+  it('asks for strict durability and answers only after complete', async () => {
+    const db = new Database();
+    await db.probe();
+    const order: string[] = [];
+    const real = IDBDatabase.prototype.transaction;
+    const spy = vi.spyOn(IDBDatabase.prototype, 'transaction').mockImplementation(function (this: IDBDatabase, ...args) {
+      const tx = real.apply(this, args as never);
+      tx.addEventListener('complete', () => order.push('complete'));
+      return tx;
+    });
+    await appendEvent(db, entry(1)).then(() => order.push('answered'));
+    expect(order).toEqual(['complete', 'answered']);
+    expect(spy.mock.calls[0]![2]).toEqual({ durability: 'strict' });
+  });
+
+  it('stores the page\'s own copy with the entry, or neither', async () => {
+    const db = new Database();
+    await appendEvent(db, entry(1), { 'draft.after': { effort: 4 } });
+    expect(await getKept(db, 'draft.after')).toEqual({ effort: 4 });
+    await appendEvent(db, entry(2), { 'draft.after': undefined });
+    expect(await getKept(db, 'draft.after')).toBeUndefined();
+    await expect(appendEvent(db, entry(3), { 'draft.after': () => 'no value' })).rejects.toThrow(NotSaved);
+    expect((await readAll(db)).events).toHaveLength(2);
+  });
+
+  it('writes an id once, however often it is tried', async () => {
+    const db = new Database();
+    const first = await appendEvent(db, entry(1));
+    expect(await appendEvent(db, entry(1))).toEqual(first);
+    expect((await readAll(db)).events).toHaveLength(1);
+  });
+});
+
+describe('when storage fails', () => {
+  // The loop ends when a run meets no fault: then every call the flow makes has been made to fail once.
+  it('once, at any call, the entry is stored all the same, once', async () => {
+    let n = 1;
+    for (; n < 60; n += 1) {
+      freshStorage();
+      const calls = failAt(n, 'UnknownError');
+      await appendEvent(new Database(), entry(1));
+      const reached = calls() >= n;
+      vi.restoreAllMocks();
+      expect((await readAll(new Database())).events).toMatchObject([{ seq: 1, id: entry(1).id }]);
+      if (!reached) break;
+    }
+    expect(n).toBeGreaterThan(5);
+    expect(n).toBeLessThan(60);
+  });
+
+  it('for good, at any call, it never answers as if it were saved', async () => {
+    for (let n = 1; n < 6; n += 1) {
+      freshStorage();
+      failAt(n, 'InvalidStateError', 1000);
+      await expect(appendEvent(new Database(), entry(1))).rejects.toThrow(NotSaved);
+      vi.restoreAllMocks();
+      expect((await readAll(new Database())).events).toEqual([]);
+    }
+  });
+
+  it('says when the phone is full, and goes on when there is room', async () => {
+    const db = new Database();
+    await db.probe();
+    vi.spyOn(IDBObjectStore.prototype, 'add').mockImplementation(() => {
+      throw new DOMException('full', 'QuotaExceededError');
+    });
+    await expect(appendEvent(db, entry(1))).rejects.toThrow(PhoneFull);
+    vi.restoreAllMocks();
+    expect(await appendEvent(db, entry(1))).toMatchObject({ seq: 1 });
+  });
+
+  it('takes a new connection after the old one was closed behind its back', async () => {
+    const db = new Database();
+    await appendEvent(db, entry(1));
+    const real = IDBDatabase.prototype.transaction;
+    vi.spyOn(IDBDatabase.prototype, 'transaction').mockImplementationOnce(function (this: IDBDatabase, ...args) {
+      this.close();
+      return real.apply(this, args as never);
+    });
+    expect(await appendEvent(db, entry(2))).toMatchObject({ seq: 2 });
+  });
+
+  it('the probe finds storage that refuses to be used', async () => {
+    failAt(1, 'SecurityError', 1000);
+    await expect(new Database().probe()).rejects.toThrow(NotSaved);
+  });
+});
+
+describe('two pages of different builds', () => {
+  it('the older page lets go and says that it is outdated', async () => {
+    let outdated = false;
+    await new Database(() => (outdated = true)).probe();
+    const request = indexedDB.open('steadfoot', 99);
+    await new Promise((resolve) => (request.onsuccess = resolve));
+    expect(outdated).toBe(true);
+    request.result.close();
+  });
+
+  it('a page that is blocked says so after some seconds instead of hanging', async () => {
+    const older = indexedDB.open('steadfoot', 1); // a page that does not let go
+    await new Promise((resolve) => (older.onsuccess = resolve));
+    const real = IDBFactory.prototype.open;
+    vi.spyOn(IDBFactory.prototype, 'open').mockImplementation(function (this: IDBFactory, name) {
+      return real.call(this, name, 2);
+    });
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+    const settled = expect(new Database().probe()).rejects.toThrow(Blocked);
+    await vi.advanceTimersByTimeAsync(BLOCKED_AFTER_MS + 1);
+    await settled;
+    vi.useRealTimers();
+  });
+});

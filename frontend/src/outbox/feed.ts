@@ -1,0 +1,61 @@
+/** What the practice sends: later changes of a kind replace earlier ones; messages and answers add up. */
+import type { ProgramContent } from '../shared/program';
+import type { Change } from './sync';
+
+export interface Practice { name: string; practitioner: string; emergency_text: string; reply_time_text: string }
+export interface Settings { display_name: string; time_zone: string; thresholds: Record<string, unknown> }
+export interface Program {
+  id: string;
+  number: number;
+  published_at: string;
+  effective_on: string;
+  /** What changed against the version before, in sentences. */
+  changes: string[];
+  content: ProgramContent;
+  /** The library entries this version uses, whole. */
+  exercises: LibraryExercise[];
+}
+/** A library entry as it came with the program; see the API's exercise schema for all of it. */
+export interface LibraryExercise { code: string; name: string; variants: LibraryVariant[]; [more: string]: unknown }
+export interface LibraryVariant { code: string; name: string; [more: string]: unknown }
+export interface Message { id: string; from: string; text: string; sent_at: string; flag_id?: string | null }
+export interface FlagAnswer { flag_id: string; action: string; message?: string | null; decided_at: string }
+
+export interface Feed {
+  practice: Practice | null;
+  settings: Settings | null;
+  /** Newest version; a session begun under an older one names it, so the older ones are kept too. */
+  program: Program | null;
+  olderPrograms: Program[];
+  messages: Message[];
+  answers: FlagAnswer[];
+}
+export const NO_FEED: Feed = { practice: null, settings: null, program: null, olderPrograms: [], messages: [], answers: [] };
+/** How many older versions stay on the phone: a session begun under one is finished under it. House value. */
+const OLDER_KEPT = 3;
+
+const byNumber = (a: Change, b: Change) => a.number - b.number;
+
+/** Pure and repeatable: the same changes again alter nothing. Unknown kinds are passed over: a newer server may say more. */
+export function applyChanges(feed: Feed, changes: readonly Change[]): Feed {
+  return [...changes].sort(byNumber).reduce(applyChange, feed);
+}
+
+function applyChange(feed: Feed, { kind, body }: Change): Feed {
+  if (kind === 'practice') return { ...feed, practice: body as unknown as Practice };
+  if (kind === 'settings') return { ...feed, settings: body as unknown as Settings };
+  if (kind === 'program') return withProgram(feed, body as unknown as Program);
+  if (kind === 'message') return { ...feed, messages: added(feed.messages, body as unknown as Message, (m) => m.id) };
+  if (kind === 'flag_answer') return { ...feed, answers: added(feed.answers, body as unknown as FlagAnswer, (a) => `${a.flag_id} ${a.decided_at}`) };
+  return feed;
+}
+
+function withProgram(feed: Feed, program: Program): Feed {
+  const before = feed.program;
+  const older = before && before.number !== program.number ? [before, ...feed.olderPrograms] : feed.olderPrograms;
+  return { ...feed, program, olderPrograms: older.filter((old) => old.number !== program.number).slice(0, OLDER_KEPT) };
+}
+
+function added<T>(list: readonly T[], item: T, name: (item: T) => string): T[] {
+  return [...list.filter((old) => name(old) !== name(item)), item];
+}

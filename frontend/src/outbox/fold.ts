@@ -1,0 +1,122 @@
+/**
+ * From the set of events to what a page shows of a planned session. Pure; the order of arrival plays no part, and an event
+ * that comes twice counts once. Same rules as on the server; tests/vectors/fold.json holds both to them.
+ */
+import { dayWritten, type LocalDate } from '../shared/dates';
+import type { Event } from './events';
+
+export interface WalkFacts { distance_km: number; ascent_m: number; descent_m: number; minutes: number; pack_kg: number }
+export interface SessionState {
+  /** `YYYY-MM-DD.N`, or `extra.YYYY-MM-DD` for what was done outside the plan that day. */
+  planned_id: string;
+  program_version: number | null;
+  sets_done: [prescription: string, round: number][];
+  left_out: [prescription: string, round: number, reason: string][];
+  /** Prescription key to the variant done instead, for this session only. */
+  swaps: Record<string, string>;
+  minutes: number | null;
+  effort: number | null;
+  finished: boolean;
+  walk: WalkFacts | null;
+}
+
+interface Draft {
+  version: number | null;
+  sets: Map<string, { prescription: string; round: number; reason: string | null }>;
+  swaps: Map<string, string>;
+  minutes: number | null;
+  effort: number | null;
+  finished: boolean;
+  walk: WalkFacts | null;
+}
+type Body = Record<string, unknown>;
+type Step = (draft: Draft, body: Body) => void;
+
+const setKey = (body: Body) => `${String(body.round)}/${String(body.prescription)}`;
+const mark = (reason: string | null): Step => (draft, body) =>
+  void draft.sets.set(setKey(body), { prescription: String(body.prescription), round: Number(body.round), reason });
+
+const STEPS: Partial<Record<string, Step>> = {
+  session_started: () => undefined,
+  set_ticked: mark(null),
+  set_unticked: (draft, body) => void draft.sets.delete(setKey(body)),
+  set_left_out: (draft, body) => mark(String(body.reason))(draft, body),
+  variant_swapped: (draft, body) => void draft.swaps.set(String(body.prescription), String(body.to_variant)),
+  session_finished: (draft, body) => {
+    draft.finished = true;
+    draft.minutes = Number(body.minutes);
+    draft.effort = Number(body.effort);
+  },
+  walk_logged: (draft, body) => {
+    draft.finished = true;
+    draft.walk = {
+      distance_km: Number(body.distance_km), ascent_m: Number(body.ascent_m), descent_m: Number(body.descent_m),
+      minutes: Number(body.minutes), pack_kg: Number(body.pack_kg),
+    };
+    draft.minutes = Number(body.minutes);
+    if (body.effort != null) draft.effort = Number(body.effort);
+  },
+};
+
+/** The calendar day an event is about: `body.day`, else the day written in `recorded_at` with its own offset. */
+export const dayOf = (event: Event): LocalDate => (event.body.day as string | undefined) ?? dayWritten(event.recorded_at);
+
+function keyOf(event: Event): string {
+  return (event.body.planned_id as string | undefined) ?? `extra.${dayOf(event)}`;
+}
+
+const compare = <T extends string | number>(a: T, b: T) => (a < b ? -1 : a > b ? 1 : 0);
+
+/** (instant, number, id): what puts two events about the same thing in order, whenever they arrive. */
+export function inOrder(a: Event, b: Event): number {
+  return compare(Date.parse(a.recorded_at), Date.parse(b.recorded_at)) || compare(a.seq, b.seq) || compare(a.id, b.id);
+}
+
+/** Each event once, without those taken back, in order. */
+export function standing(events: readonly Event[]): Event[] {
+  const once = [...new Map([...events].sort(inOrder).reverse().map((event) => [event.id, event])).values()];
+  const withdrawn = new Set(once.filter((event) => event.kind === 'entry_withdrawn').map((event) => event.body.event_id));
+  return once.filter((event) => !withdrawn.has(event.id)).sort(inOrder);
+}
+
+/** Every planned session that has an event, by `planned_id`. */
+export function foldSessions(events: readonly Event[]): SessionState[] {
+  const byKey = new Map<string, Event[]>();
+  for (const event of standing(events)) {
+    if (!STEPS[event.kind]) continue;
+    const key = keyOf(event);
+    byKey.set(key, [...(byKey.get(key) ?? []), event]);
+  }
+  return [...byKey].map(([key, own]) => foldOne(key, own)).sort((a, b) => compare(a.planned_id, b.planned_id));
+}
+
+/** One session, empty when nothing was said of it. */
+export function foldSession(events: readonly Event[], plannedId: string): SessionState {
+  const own = standing(events).filter((event) => STEPS[event.kind] && keyOf(event) === plannedId);
+  return foldOne(plannedId, own);
+}
+
+function foldOne(plannedId: string, events: readonly Event[]): SessionState {
+  const draft: Draft = { version: null, sets: new Map(), swaps: new Map(), minutes: null, effort: null, finished: false, walk: null };
+  for (const event of events) {
+    STEPS[event.kind]?.(draft, event.body);
+    const version = event.body.program_version as number | undefined;
+    if (version !== undefined) draft.version = Math.max(draft.version ?? 0, version);
+  }
+  return finished(plannedId, draft);
+}
+
+function finished(planned_id: string, draft: Draft): SessionState {
+  const sets = [...draft.sets.values()].sort((a, b) => compare(a.prescription, b.prescription) || a.round - b.round);
+  return {
+    planned_id,
+    program_version: draft.version,
+    sets_done: sets.filter((set) => set.reason === null).map((set) => [set.prescription, set.round]),
+    left_out: sets.flatMap((set) => (set.reason === null ? [] : [[set.prescription, set.round, set.reason] as [string, number, string]])),
+    swaps: Object.fromEntries([...draft.swaps].sort(([a], [b]) => compare(a, b))),
+    minutes: draft.minutes, effort: draft.effort, finished: draft.finished, walk: draft.walk,
+  };
+}
+
+/** Pain reports that stand, newest last. */
+export const foldPain = (events: readonly Event[]): Event[] => standing(events).filter((event) => event.kind === 'pain_reported');

@@ -1,0 +1,143 @@
+/** The phone's outbox as the pages use it: signals to read, and few calls. Pages never talk to the network or the database. */
+import { computed, signal } from '@preact/signals';
+import { recordedAt } from '../shared/dates';
+import { browserSurroundings, watchOccasions } from './browser';
+import { Blocked, Database, NotSaved, PhoneFull } from './database';
+import type { Bodies, Event, EventKind } from './events';
+import { NO_FEED, type Feed } from './feed';
+import { foldPain, foldSessions, type SessionState } from './fold';
+import { callPairing, PairingFailed } from './http';
+import { appendEvent, getKept, putKept, readAll, useDevice, type Device } from './log';
+import { Sender, type Connection } from './sender';
+import type { RefusedItem } from './sync';
+import { normalizeCode } from './code';
+import { uuid7 } from './uuid7';
+
+export { Blocked, NotSaved, PairingFailed, PhoneFull };
+export { groupCode, normalizeCode, takeCodeFromAddress } from './code';
+export type { Bodies, Device, Event, EventKind, RefusedItem, SessionState, Connection };
+export type { Feed, FlagAnswer, LibraryExercise, LibraryVariant, Message, Practice, Program, Settings } from './feed';
+
+/** Whether the phone's storage works: null until it was tried. Without it nothing may be called saved. */
+export const storage = signal<null | 'works' | 'refused' | 'blocked' | 'full'>(null);
+/** True once another page of a newer build wants the database: this page must be loaded again. */
+export const outdated = signal(false);
+/** All events on this phone, by number. */
+export const events = signal<readonly Event[]>([]);
+export const device = signal<Device | null>(null);
+export const connection = signal<Connection>('unpaired');
+/** The practice holds every event up to this number. */
+export const acknowledged = signal(0);
+/** When the practice last answered, RFC 3339; null if it never did. */
+export const lastReceivedAt = signal<string | null>(null);
+/** Received but not understood; the practice keeps them for a person. */
+export const refused = signal<readonly RefusedItem[]>([]);
+/** What the browser said to "keep this safe": null until asked. */
+export const persisted = signal<boolean | null>(null);
+
+const feed = signal<Feed>(NO_FEED);
+export const practice = computed(() => feed.value.practice);
+export const settings = computed(() => feed.value.settings);
+export const program = computed(() => feed.value.program);
+export const olderPrograms = computed(() => feed.value.olderPrograms);
+export const messages = computed(() => feed.value.messages);
+export const answers = computed(() => feed.value.answers);
+
+/** How many entries are on this phone, how many of them the practice holds, and since when something waits. */
+export const savedCount = computed(() => events.value.length);
+export const receivedCount = computed(() => events.value.filter(isReceived).length);
+export const waitingSince = computed(() => events.value.find((event) => !isReceived(event))?.recorded_at ?? null);
+export const isReceived = (event: Event): boolean => event.seq <= acknowledged.value;
+/** What the events say of each planned session, by `planned_id`. */
+export const sessions = computed(() => new Map(foldSessions(events.value).map((state) => [state.planned_id, state])));
+export const painReports = computed(() => foldPain(events.value));
+
+const db = new Database(() => (outdated.value = true));
+const sender = new Sender(db, browserSurroundings(), {
+  onStored: load,
+  onConnection: (now) => (connection.value = now),
+});
+
+/** Counts what this page wrote, so that a slower read cannot hide a newer entry. */
+let written = 0;
+
+async function load(): Promise<void> {
+  const before = written;
+  const { events: log, kept } = await readAll(db);
+  if (written !== before) return load();
+  events.value = log;
+  device.value = kept.device;
+  acknowledged.value = kept.sync.acknowledged;
+  refused.value = kept.sync.refused;
+  lastReceivedAt.value = kept.lastReceivedAt;
+  persisted.value = kept.persisted;
+  feed.value = { ...NO_FEED, ...(kept.feed as Partial<Feed>) };
+}
+
+/** Call once. Reads what is on the phone, tries the storage, then sends in the background. Never throws, never waits for a network. */
+export async function start(): Promise<void> {
+  try {
+    await db.probe();
+    storage.value = 'works';
+    await load();
+    if (device.value) connection.value = device.value.status === 'active' ? 'ready' : 'waiting';
+  } catch (error) {
+    storage.value = error instanceof PhoneFull ? 'full' : error instanceof Blocked ? 'blocked' : 'refused';
+    await load().catch(() => undefined); // a full phone can still be read
+  }
+  watchOccasions(sender, load);
+  void sender.kick();
+}
+
+/**
+ * Records one check-in. Resolves only when it is safely on the phone, with the event; throws NotSaved or PhoneFull, and then
+ * nothing was stored. `also` are named values (see drafts) stored in the same transaction; `undefined` deletes one.
+ */
+export async function record<K extends EventKind>(kind: K, body: Bodies[K], also: Readonly<Record<string, unknown>> = {}): Promise<Event> {
+  const now = new Date();
+  const fresh = { id: uuid7(now.getTime()), kind, recorded_at: recordedAt(now), body: { ...body } as Record<string, unknown> };
+  const stored = await appendEvent(db, fresh, also);
+  written += 1;
+  events.value = [...events.value.filter((event) => event.seq !== stored.seq), stored];
+  storage.value = 'works';
+  void sender.kick();
+  return stored;
+}
+
+/** Try now; a person asked. */
+export const sendNow = (): Promise<void> => sender.kick();
+
+/** Pairs this phone with the code as typed, pasted or scanned. Throws PairingFailed or NotSaved. */
+export async function pair(typed: string, label = ''): Promise<Device> {
+  const code = normalizeCode(typed);
+  if (!code) throw new PairingFailed('code');
+  await db.probe(); // a code works once: it must not be spent on a phone that cannot keep the answer
+  const fresh = await callPairing((url, init) => fetch(url, init), code, label);
+  await useDevice(db, fresh, new Date().toISOString());
+  await load();
+  connection.value = fresh.status === 'active' ? 'ready' : 'waiting';
+  await askToPersist();
+  void sender.kick();
+  return fresh;
+}
+
+/** Asks the browser never to clear this by itself; the answer is kept and shown. */
+export async function askToPersist(): Promise<void> {
+  const answer = (await navigator.storage?.persist?.().catch(() => false)) ?? false;
+  persisted.value = answer;
+  await putKept(db, { persisted: answer }).catch(() => undefined);
+}
+
+/** A half-filled form, kept at each change: the app may be closed at any moment. Names are the page's own. */
+export const saveDraft = (name: string, value: unknown): Promise<void> => putKept(db, { [draftKey(name)]: value });
+export const loadDraft = <T>(name: string): Promise<T | undefined> => getKept<T>(db, draftKey(name));
+export const clearDraft = (name: string): Promise<void> => putKept(db, { [draftKey(name)]: undefined });
+/** The name to use in `record`'s `also`, to clear or change a draft in the same transaction. */
+export const draftKey = (name: string): string => `draft.${name}`;
+
+/** Everything on this phone as text, for the person to keep: also when the practice has unpaired it. Holds no key. */
+export async function exportText(): Promise<string> {
+  const { events: log, kept } = await readAll(db);
+  const { device: _key, ...rest } = kept;
+  return JSON.stringify({ exported_at: new Date().toISOString(), events: log, ...rest }, null, 2);
+}

@@ -1,0 +1,112 @@
+/** The log on the phone: what was entered, what is known of the practice, and drafts. */
+import type { Database, Write } from './database';
+import type { Event } from './events';
+import { STARTING, type SyncState } from './sync';
+
+export type PairingStatus = 'active' | 'awaiting_confirmation';
+/** This phone's key. `client_id` tells whether a later pairing is for the same person. */
+export interface Device {
+  device_id: string;
+  token: string;
+  client_id: string | null;
+  client_name: string;
+  practice_name: string;
+  practitioner_name: string;
+  pairing_id: string;
+  status: PairingStatus;
+  check_number: string;
+}
+
+export interface Kept {
+  sync: SyncState;
+  device: Device | null;
+  lastReceivedAt: string | null;
+  persisted: boolean | null;
+  feed: Record<string, unknown>;
+}
+
+/** Writes one event and, in the same transaction, the page's own copy of what it shows. Answers when both are on the phone. */
+export async function appendEvent(
+  db: Database, event: Omit<Event, 'seq'>, also: Readonly<Record<string, unknown>> = {},
+): Promise<Event> {
+  return db.write(async (tx) => {
+    const events = tx.objectStore('events');
+    // A first try may have been stored though its answer was lost: the id finds it, and it is not written twice.
+    const there = await events.index('id').get(event.id);
+    if (there) return there;
+    const last = await events.openKeyCursor(null, 'prev');
+    const stored: Event = { ...event, seq: (last?.key ?? 0) + 1 };
+    await Promise.all([events.add(stored), ...Object.entries(also).map(([key, value]) => put(tx, key, value))]);
+    return stored;
+  });
+}
+
+const put = (tx: Write, key: string, value: unknown) =>
+  value === undefined ? tx.objectStore('keep').delete(key) : tx.objectStore('keep').put(value, key);
+
+/** Named values, all or none; `undefined` deletes. */
+export const putKept = (db: Database, values: Readonly<Record<string, unknown>>): Promise<void> =>
+  db.write(async (tx) => void (await Promise.all(Object.entries(values).map(([key, value]) => put(tx, key, value)))));
+
+export const getKept = <T>(db: Database, key: string): Promise<T | undefined> =>
+  db.read((tx) => tx.objectStore('keep').get(key) as Promise<T | undefined>);
+
+/** Everything the phone knows, read at once so that it fits together. */
+export function readAll(db: Database): Promise<{ events: Event[]; kept: Kept }> {
+  return db.read(async (tx) => {
+    const keep = tx.objectStore('keep');
+    const [events, sync, device, lastReceivedAt, persisted, feed] = await Promise.all([
+      tx.objectStore('events').getAll(),
+      ...['sync', 'device', 'lastReceivedAt', 'persisted', 'feed'].map((key) => keep.get(key)),
+    ]);
+    return {
+      events,
+      kept: {
+        sync: (sync as SyncState | undefined) ?? STARTING,
+        device: (device as Device | undefined) ?? null,
+        lastReceivedAt: (lastReceivedAt as string | undefined) ?? null,
+        persisted: (persisted as boolean | undefined) ?? null,
+        feed: (feed as Record<string, unknown> | undefined) ?? {},
+      },
+    };
+  });
+}
+
+const samePerson = (a: Device, b: Device): boolean =>
+  a.client_id && b.client_id ? a.client_id === b.client_id : a.client_name === b.client_name && a.practice_name === b.practice_name;
+
+/**
+ * Takes a new key into use. The numbers start at nothing received, so the whole log is offered again and the practice knows
+ * each entry by its id. Another person's log is set aside whole: never shown, never sent under the new name, never thrown away.
+ */
+export function useDevice(db: Database, device: Device, now: string): Promise<void> {
+  return db.write(async (tx) => {
+    const [events, keep] = [tx.objectStore('events'), tx.objectStore('keep')];
+    const before = (await keep.get('device')) as Device | undefined;
+    if (before && !samePerson(before, device)) {
+      const [log, keys] = [await events.getAll(), await keep.getAllKeys()];
+      const old = await Promise.all(keys.filter((key) => !key.startsWith('aside.')).map(async (key) => [key, await keep.get(key)] as const));
+      await Promise.all([keep.put({ events: log, kept: Object.fromEntries(old) }, `aside.${now}`), events.clear(), ...old.map(([key]) => keep.delete(key))]);
+    }
+    const sync = (await keep.get('sync')) as SyncState | undefined;
+    await Promise.all([keep.put(device, 'device'), keep.put({ ...STARTING, refused: sync?.refused ?? [] }, 'sync')]);
+  });
+}
+
+/** What a reply brought, unless this phone was paired anew while it was on its way: then it speaks of other numbers. */
+export function storeReply(db: Database, deviceId: string, values: Readonly<Record<string, unknown>>): Promise<void> {
+  return db.write(async (tx) => {
+    const device = (await tx.objectStore('keep').get('device')) as Device | undefined;
+    if (device?.device_id !== deviceId) return;
+    await Promise.all(Object.entries(values).map(([key, value]) => put(tx, key, value)));
+  });
+}
+
+/** The same person's phone under a number range of its own. What it has from the practice stays good. */
+export function succeedDevice(db: Database, device: Device): Promise<void> {
+  return db.write(async (tx) => {
+    const keep = tx.objectStore('keep');
+    const sync = ((await keep.get('sync')) as SyncState | undefined) ?? STARTING;
+    await Promise.all([keep.put(device, 'device'), keep.put({ ...sync, acknowledged: 0 }, 'sync')]);
+  });
+}
