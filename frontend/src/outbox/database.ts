@@ -15,8 +15,8 @@ export type Read = IDBPTransaction<Schema, Stores, 'readonly'>;
 
 const NAME = 'steadfoot';
 const VERSION = 1;
-/** How long another open page of an older build may hold the database before this one says so, ms. */
-export const BLOCKED_AFTER_MS = 5_000;
+/** How long the database may take to open, and another page of an older build may hold it, before we say so, ms. */
+export const OPEN_WITHIN_MS = 5_000;
 
 /** The write did not reach the phone's storage. Nothing was changed; the page keeps what was entered and says "not saved". */
 export class NotSaved extends Error {
@@ -78,16 +78,16 @@ export class Database {
 
   #open(): Promise<IDBPDatabase<Schema>> {
     return new Promise((resolve, reject) => {
-      let timer: ReturnType<typeof setTimeout> | undefined;
+      let why: NotSaved = new NotSaved('the database does not open');
+      // Some browsers leave an open request unanswered for ever; a tap must not hang on it.
+      const timer = setTimeout(() => reject(why), OPEN_WITHIN_MS);
       const opened = openDB<Schema>(NAME, VERSION, {
         upgrade: (db, from) => {
           if (from >= 1) return;
           db.createObjectStore('events', { keyPath: 'seq' }).createIndex('id', 'id', { unique: true });
           db.createObjectStore('keep');
         },
-        blocked: () => {
-          timer = setTimeout(() => reject(new Blocked('another page holds the database')), BLOCKED_AFTER_MS);
-        },
+        blocked: () => (why = new Blocked('another page holds the database')),
         blocking: () => {
           this.close();
           this.onOutdated();

@@ -36,17 +36,23 @@ export async function appendEvent(
     if (there) return there;
     const last = await events.openKeyCursor(null, 'prev');
     const stored: Event = { ...event, seq: (last?.key ?? 0) + 1 };
-    await Promise.all([events.add(stored), ...Object.entries(also).map(([key, value]) => put(tx, key, value))]);
+    await events.add(stored);
+    await putAll(tx, also);
     return stored;
   });
 }
 
-const put = (tx: Write, key: string, value: unknown) =>
-  value === undefined ? tx.objectStore('keep').delete(key) : tx.objectStore('keep').put(value, key);
+async function putAll(tx: Write, values: Readonly<Record<string, unknown>>): Promise<void> {
+  const keep = tx.objectStore('keep');
+  for (const [key, value] of Object.entries(values)) {
+    if (value === undefined) await keep.delete(key);
+    else await keep.put(value, key);
+  }
+}
 
 /** Named values, all or none; `undefined` deletes. */
 export const putKept = (db: Database, values: Readonly<Record<string, unknown>>): Promise<void> =>
-  db.write(async (tx) => void (await Promise.all(Object.entries(values).map(([key, value]) => put(tx, key, value)))));
+  db.write((tx) => putAll(tx, values));
 
 export const getKept = <T>(db: Database, key: string): Promise<T | undefined> =>
   db.read((tx) => tx.objectStore('keep').get(key) as Promise<T | undefined>);
@@ -97,8 +103,7 @@ export function useDevice(db: Database, device: Device, now: string): Promise<vo
 export function storeReply(db: Database, deviceId: string, values: Readonly<Record<string, unknown>>): Promise<void> {
   return db.write(async (tx) => {
     const device = (await tx.objectStore('keep').get('device')) as Device | undefined;
-    if (device?.device_id !== deviceId) return;
-    await Promise.all(Object.entries(values).map(([key, value]) => put(tx, key, value)));
+    if (device?.device_id === deviceId) await putAll(tx, values);
   });
 }
 

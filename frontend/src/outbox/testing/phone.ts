@@ -18,7 +18,7 @@ export function freshStorage(): void {
 }
 
 export const entry = (n: number): Omit<Event, 'seq'> => ({
-  id: uuid7(1_764_000_000_000 + n),
+  id: uuid7(1_764_000_000_000 + n, (bytes) => bytes.fill(n % 256)),
   kind: 'set_ticked',
   recorded_at: '2026-11-25T10:00:00.000+00:00',
   body: { planned_id: '2026-11-25.1', prescription: 'p1', round: n },
