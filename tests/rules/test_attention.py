@@ -30,7 +30,7 @@ FINE = Person(
     today=TODAY,
     has_program=True,
     flags=(),
-    refused_on=(),
+    refused=0,
     missed_on=(),
     not_heard_on=(),
     heard_on=TODAY,
@@ -38,6 +38,7 @@ FINE = Person(
     weeks=(WeekSoFar(600, 300, 0), WeekSoFar(600, 600, 1)),
     done_7_days=2,
     prescribed_7_days=3,
+    not_heard_7_days=0,
 )
 
 
@@ -47,7 +48,7 @@ def flag(rule, since=1):
 
 CASES = {
     **{rule: {"flags": (flag(rule),)} for rule in Rule},
-    ReasonRule.REFUSED_ENTRIES: {"refused_on": (ago(2), ago(1))},
+    ReasonRule.REFUSED_ENTRIES: {"refused": 2},
     ReasonRule.MISSED_SESSIONS: {"missed_on": (ago(3), ago(5))},
     ReasonRule.OVER_EAGER: {"weeks": (WeekSoFar(600, 900, 0),)},
     ReasonRule.SILENT: {"heard_on": ago(5), "not_heard_on": (ago(4),)},
@@ -164,9 +165,10 @@ def test_within_a_reason_the_longest_waiting_comes_first_then_the_nearest_trip_t
     ("changes", "sentence"),
     [
         ({}, "2 of 3 sessions done in the last 7 days."),
+        ({"not_heard_7_days": 1}, "2 of 3 sessions done in the last 7 days, 1 not heard."),
         ({"done_7_days": 0, "prescribed_7_days": 0}, "Nothing was due in the last 7 days."),
-        ({"refused_on": (ago(1),)}, "1 entry kept aside, not understood."),
-        ({"refused_on": (ago(1), ago(2))}, "2 entries kept aside, not understood."),
+        ({"refused": 1}, "1 entry kept aside, not understood."),
+        ({"refused": 2}, "2 entries kept aside, not understood."),
         (
             {"heard_on": ago(9), "not_heard_on": (ago(4),)},
             "Last heard on Monday 5 October; 1 session not heard.",

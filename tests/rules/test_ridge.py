@@ -4,13 +4,18 @@ from datetime import date, timedelta
 
 import pytest
 
-from steadfoot.rules.ridge import Load, weeks
+from steadfoot.rules.ridge import Load, sums
+from steadfoot.rules.ridge import weeks as drawn
 
 MONDAY = date(2026, 10, 5)
 
 
 def load(day, planned=200.0, done=0.0, *, touched=False):
     return Load(MONDAY + timedelta(days=day), planned, done, touched)
+
+
+def weeks(loads, today, heard_until):
+    return drawn(sums(loads), loads, today, heard_until)
 
 
 def on(day):

@@ -18,13 +18,9 @@ SILENT_DAYS: Final[
     Annotated[int, Cited(Kind.HOUSE, "house", "A long weekend without a network is no news; five days are")]
 ] = 5
 OVER_EAGER_PERCENT: Final[
-    Annotated[
-        int, Cited(Kind.HOUSE, "house", "Half as much again as the week was planned; says nothing of injury")
-    ]
+    Annotated[int, Cited(Kind.HOUSE, "house", "Half as much again as the week was planned; says nothing of injury")]
 ] = 150
-OVER_EAGER_SESSIONS: Final[
-    Annotated[int, Cited(Kind.HOUSE, "house", "Sessions of their own within a week")]
-] = 2
+OVER_EAGER_SESSIONS: Final[Annotated[int, Cited(Kind.HOUSE, "house", "Sessions of their own within a week")]] = 2
 
 _HOUSE: Final = Cited(Kind.HOUSE, "house", "Order of the caseload")
 
@@ -99,16 +95,16 @@ class WeekSoFar:
 class Person:
     """All that decides a client's place, as of ``today``.
 
-    ``heard_on`` is the day a phone last reported, ``paired_on`` the day the first was paired; None for never.
-    ``missed_on`` and ``not_heard_on`` are the planned days of sessions with that status. ``weeks`` are the
-    running and the previous one.
+    ``heard_on`` is the day a phone last reported, ``paired_on`` the day the first of the paired ones was paired;
+    None for never. ``refused`` counts entries kept aside. ``missed_on`` and ``not_heard_on`` are the planned days of
+    sessions with that status. ``weeks`` are the running and the previous one.
     """
 
     name: str
     today: date
     has_program: bool
     flags: Sequence[OpenFlag]
-    refused_on: Sequence[date]
+    refused: int
     missed_on: Sequence[date]
     not_heard_on: Sequence[date]
     heard_on: date | None
@@ -116,6 +112,7 @@ class Person:
     weeks: Sequence[WeekSoFar]
     done_7_days: int
     prescribed_7_days: int
+    not_heard_7_days: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -172,10 +169,10 @@ def _house(rule: ReasonRule, sentence: str, since: date | None, suggestion: str 
 
 
 def _refused(person: Person) -> Reason | None:
-    if not person.refused_on:
+    if person.refused == 0:
         return None
-    what = f"{counted(len(person.refused_on), 'entry', 'entries')} kept aside, not understood."
-    return _house(ReasonRule.REFUSED_ENTRIES, what, min(person.refused_on), "Look at what was kept aside.")
+    what = f"{counted(person.refused, 'entry', 'entries')} kept aside, not understood."
+    return _house(ReasonRule.REFUSED_ENTRIES, what, None, "Look at what was kept aside.")
 
 
 def _missed(person: Person) -> Reason | None:
@@ -190,14 +187,10 @@ def _over_eager(person: Person) -> Reason | None:
     for week in person.weeks:
         if week.extra_sessions >= OVER_EAGER_SESSIONS:
             what = f"{counted(week.extra_sessions, 'session')} of their own beside the plan within a week."
-            return _house(
-                ReasonRule.OVER_EAGER, what, None, "Ask how it feels, and whether the plan asks too little."
-            )
+            return _house(ReasonRule.OVER_EAGER, what, None, "Ask how it feels, and whether the plan asks too little.")
         if week.planned_load > 0 and week.done_load * 100 >= OVER_EAGER_PERCENT * week.planned_load:
             what = f"Did {round(week.done_load * 100 / week.planned_load)} percent of a week's planned load."
-            return _house(
-                ReasonRule.OVER_EAGER, what, None, "Ask how it feels, and remind them of rest days."
-            )
+            return _house(ReasonRule.OVER_EAGER, what, None, "Ask how it feels, and remind them of rest days.")
     return None
 
 
@@ -216,7 +209,7 @@ def _silent(person: Person) -> Reason | None:
 def _never_paired(person: Person) -> Reason | None:
     if person.paired_on is not None or not person.has_program:
         return None
-    return _house(ReasonRule.NEVER_PAIRED, "No phone has been paired yet.", None, "Invite their phone.")
+    return _house(ReasonRule.NEVER_PAIRED, "No phone is paired.", None, "Invite their phone.")
 
 
 _CHECKS: Final[tuple[Callable[[Person], Reason | None], ...]] = (
@@ -230,8 +223,15 @@ _CHECKS: Final[tuple[Callable[[Person], Reason | None], ...]] = (
 
 def _otherwise(person: Person) -> Reason:
     if not person.has_program:
-        return _house(ReasonRule.NO_PROGRAM, "No program yet.", None, "Write the first program.")
+        return _house(ReasonRule.NO_PROGRAM, happened(person), None, "Write the first program.")
+    return _house(ReasonRule.ON_THE_WAY, happened(person), None, None)
+
+
+def happened(person: Person) -> str:
+    """Tell a client's last 7 days in a sentence, with what is not heard beside what is done."""
+    if not person.has_program:
+        return "No program yet."
     if person.prescribed_7_days == 0:
-        return _house(ReasonRule.ON_THE_WAY, "Nothing was due in the last 7 days.", None, None)
-    what = f"{person.done_7_days} of {counted(person.prescribed_7_days, 'session')} done in the last 7 days."
-    return _house(ReasonRule.ON_THE_WAY, what, None, None)
+        return "Nothing was due in the last 7 days."
+    silent = f", {person.not_heard_7_days} not heard" if person.not_heard_7_days else ""
+    return f"{person.done_7_days} of {counted(person.prescribed_7_days, 'session')} done in the last 7 days{silent}."

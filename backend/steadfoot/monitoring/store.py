@@ -1,0 +1,66 @@
+"""Every query of monitoring, each within a practice."""
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from sqlalchemy import delete, insert
+from sqlmodel import Session, col, select
+
+from steadfoot.core.database import scoped
+from steadfoot.monitoring.tables import ClientSheet, Finding, FlagDecision, Message
+
+
+def findings(session: Session, practice_id: str, client_id: str | None = None) -> Sequence[Finding]:
+    """Answer findings of the practice or of one client, longest there first."""
+    query = scoped(Finding, practice_id)
+    if client_id is not None:
+        query = query.where(Finding.client_id == client_id)
+    return session.exec(query.order_by(col(Finding.since), col(Finding.id))).all()
+
+
+def finding(session: Session, practice_id: str, flag_id: str) -> Finding | None:
+    """Answer a finding and hold its row until the transaction ends, so that two answers come one after the
+    other."""
+    return session.exec(scoped(Finding, practice_id).where(Finding.id == flag_id).with_for_update()).first()
+
+
+def replace_findings(session: Session, practice_id: str, client_id: str, rows: Sequence[Mapping[str, Any]]) -> None:
+    """Put a client's findings in the place of the earlier ones."""
+    earlier = delete(Finding).where(col(Finding.practice_id) == practice_id, col(Finding.client_id) == client_id)
+    session.execute(earlier)
+    if rows:
+        session.execute(insert(Finding), list(rows))
+
+
+def decisions(session: Session, practice_id: str, client_id: str | None = None) -> Sequence[FlagDecision]:
+    """Answer decisions of the practice or about one client, oldest first."""
+    query = scoped(FlagDecision, practice_id)
+    if client_id is not None:
+        query = query.where(FlagDecision.client_id == client_id)
+    return session.exec(query.order_by(col(FlagDecision.decided_at), col(FlagDecision.id))).all()
+
+
+def messages(session: Session, practice_id: str, client_id: str) -> Sequence[Message]:
+    """Answer the messages to a client, oldest first."""
+    query = scoped(Message, practice_id).where(Message.client_id == client_id)
+    return session.exec(query.order_by(col(Message.sent_at), col(Message.id))).all()
+
+
+def sheets(session: Session, practice_id: str) -> dict[str, str]:
+    """Answer the content of every client's sheet by client."""
+    query = select(ClientSheet.client_id, ClientSheet.content).where(ClientSheet.practice_id == practice_id)
+    return dict(session.exec(query).all())
+
+
+def put_sheet(session: Session, practice_id: str, client_id: str, content: str) -> None:
+    """Put a client's sheet in the place of the earlier one."""
+    row = {"client_id": client_id, "practice_id": practice_id, "content": content}
+    here = col(ClientSheet.practice_id) == practice_id
+    session.execute(delete(ClientSheet).where(here, col(ClientSheet.client_id) == client_id))
+    session.execute(insert(ClientSheet), [row])
+
+
+def sheet(session: Session, practice_id: str, client_id: str) -> str | None:
+    """Answer the content of one client's sheet."""
+    found = session.exec(scoped(ClientSheet, practice_id).where(ClientSheet.client_id == client_id)).first()
+    return found.content if found else None

@@ -1,0 +1,116 @@
+"""Keeps a client's findings and sheet true: the same pure building for upkeep and rebuild (decision 0003)."""
+
+import json
+from collections.abc import Iterable, Sequence
+from dataclasses import asdict
+from datetime import date
+from typing import Any
+
+from sqlmodel import Session
+
+from steadfoot.checkins import service as checkins
+from steadfoot.core.ids import derived_uuid7
+from steadfoot.core.texts import canonical
+from steadfoot.exercises.service import library
+from steadfoot.identity import service as identity
+from steadfoot.monitoring import sheet, store
+from steadfoot.monitoring.held import Held, held_sessions
+from steadfoot.monitoring.suggestions import suggestion_for
+from steadfoot.programs import service as programs
+from steadfoot.programs.content import Circuit
+from steadfoot.programs.plan import Version
+from steadfoot.rules.effort import Rated, effort_findings
+from steadfoot.rules.findings import Finding
+from steadfoot.rules.pain import Thresholds
+from steadfoot.rules.pain_findings import Report, SymptomReport, pain_findings, symptom_findings
+from steadfoot.rules.vocabulary import Kit, Region, Side, Symptom, When
+
+BEGINNING = date.min
+
+
+def refresh(session: Session, practice_id: str, client_id: str) -> None:
+    """Build a client's findings and sheet again from check-ins, thresholds, kit and program versions."""
+    client = identity.client_of(session, practice_id, client_id)
+    versions = programs.versions_of(session, practice_id, client_id)
+    rollups = checkins.rollups(session, practice_id, BEGINNING, client_id)
+    sessions, extras = held_sessions(versions, rollups)
+    store.put_sheet(session, practice_id, client_id, sheet.written(versions, sessions, extras))
+    pain = checkins.pain(session, practice_id, BEGINNING, client_id)
+    thresholds = Thresholds.of(client.thresholds, client.usual_pain)
+    found = pain_findings([_report(entry, versions) for entry in pain], thresholds)
+    found += symptom_findings(_symptoms(session, practice_id, client_id))
+    found += effort_findings(_rated(session, practice_id, client_id, sessions))
+    hurt = {entry.event_id: entry.prescription for entry in pain}
+    content = versions[-1].content if versions else None
+    kit = frozenset(Kit(code) for code in client.kit)
+    rows = [_row(practice_id, client_id, one, _suggestion(one, hurt, content, kit)) for one in found]
+    store.replace_findings(session, practice_id, client_id, rows)
+
+
+def _suggestion(
+    finding: Finding,
+    hurt: dict[str, str | None],
+    content: programs.ProgramContent | None,
+    kit: frozenset[Kit],
+) -> str:
+    keys = {key for evidence in finding.evidence if (key := hurt.get(evidence.event_id))}
+    return canonical(asdict(suggestion_for(finding, keys, content, kit)))
+
+
+def _row(practice_id: str, client_id: str, finding: Finding, suggestion: str) -> dict[str, Any]:
+    evidence = [{**asdict(one), "day": one.day.isoformat()} for one in finding.evidence]
+    return {
+        "id": derived_uuid7(finding.evidence[0].event_id, client_id, finding.rule, finding.subject),
+        "practice_id": practice_id,
+        "client_id": client_id,
+        "rule": finding.rule.value,
+        "subject": finding.subject,
+        "since": finding.since,
+        "evidence": canonical(evidence),
+        "suggestion": suggestion,
+    }
+
+
+def _report(entry: Any, versions: Sequence[Version]) -> Report:
+    return Report(
+        event_id=entry.event_id,
+        day=entry.day,
+        moment=entry.instant.isoformat(),
+        rating=entry.rating,
+        region=Region(entry.region),
+        side=Side(entry.side),
+        when=When(entry.felt),
+        exercise=_exercise_name(entry.prescription, entry.day, versions),
+    )
+
+
+def _exercise_name(key: str | None, day: date, versions: Sequence[Version]) -> str | None:
+    """Name the movement behind a prescription's key, by the newest version of that day that has it."""
+    if key is None:
+        return None
+    for version in sorted(versions, key=lambda v: (v.effective_on <= day, v.number), reverse=True):
+        for session in version.content.sessions:
+            for one in session.prescriptions if isinstance(session, Circuit) else ():
+                if one.key == key and one.exercise in library():
+                    return library()[one.exercise].name
+    return None
+
+
+def _symptoms(session: Session, practice_id: str, client_id: str) -> Iterable[SymptomReport]:
+    for event in checkins.events_of_kinds(session, practice_id, client_id, ("symptom_reported",)):
+        symptom = Symptom(json.loads(event.body)["symptom"])
+        yield SymptomReport(event.id, event.local_day, event.instant.isoformat(), symptom)
+
+
+def _rated(session: Session, practice_id: str, client_id: str, sessions: Iterable[Held]) -> Iterable[Rated]:
+    """Answer the rated sessions in the order they were done; a session rated twice counts with its last
+    rating."""
+    by_id = {one.planned_id: one for one in sessions}
+    last: dict[str, Rated] = {}
+    for event in checkins.events_of_kinds(session, practice_id, client_id, ("session_finished", "walk_logged")):
+        planned, effort = by_id.get(event.planned_id or ""), json.loads(event.body).get("effort")
+        if planned is not None and effort is not None:
+            last.pop(planned.planned_id, None)
+            rated = Rated(event.id, event.local_day, planned.name, planned.expected_effort, effort)
+            last[planned.planned_id] = rated
+    return last.values()
