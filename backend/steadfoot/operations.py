@@ -6,13 +6,12 @@ from datetime import datetime
 from pathlib import Path
 
 from sqlalchemy import make_url
-from sqlmodel import Session, select
+from sqlmodel import Session
 
 from steadfoot.checkins import service as checkins
 from steadfoot.core.database import Database
 from steadfoot.core.settings import Settings
 from steadfoot.identity import service as identity
-from steadfoot.identity.tables import Client
 from steadfoot.migrations import HEAD
 from steadfoot.monitoring.service import refresh_findings
 
@@ -107,7 +106,7 @@ def _renew_epoch(settings: Settings, now: datetime) -> None:
 def rebuild(database: Database) -> int:
     """Make every derived row again from the facts; answer for how many clients."""
     with database.write() as session:
-        clients = session.exec(select(Client).order_by(Client.id)).all()
+        clients = identity.every_client(session)
         for client in clients:
             rebuild_client(session, client.practice_id, client.id)
     return len(clients)

@@ -15,7 +15,7 @@ from steadfoot.core.database import scoped
 def insert_all(session: Session, table: type[SQLModel], rows: Sequence[Mapping[str, Any]]) -> None:
     """Insert rows in one statement, without an object for each: this is the hot path of a sync."""
     if rows:
-        session.execute(insert(table), list(rows))
+        session.execute(insert(table.__table__), list(rows))  # type: ignore[attr-defined]
 
 
 def digests_of(session: Session, ids: Iterable[str]) -> dict[str, tuple[str, str]]:

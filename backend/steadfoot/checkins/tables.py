@@ -4,10 +4,12 @@ from datetime import date, datetime
 from typing import Any
 
 from sqlalchemy import JSON, CheckConstraint, Column, Index
-from sqlmodel import Field, SQLModel
+from sqlmodel import Field
+
+from steadfoot.core.tables import Table
 
 
-class Event(SQLModel, table=True):
+class Event(Table, table=True):
     """An accepted check-in, as the phone sent it."""
 
     __table_args__ = (
@@ -30,7 +32,7 @@ class Event(SQLModel, table=True):
     content_digest: str = Field(max_length=64)
 
 
-class Receipt(SQLModel, table=True):
+class Receipt(Table, table=True):
     """One number of one phone that the practice holds, accepted or refused: this is what "received" means."""
 
     device_id: str = Field(primary_key=True, foreign_key="device.id", max_length=36)
@@ -39,7 +41,7 @@ class Receipt(SQLModel, table=True):
     event_id: str = Field(max_length=100)
 
 
-class RefusedEvent(SQLModel, table=True):
+class RefusedEvent(Table, table=True):
     """An item that could not be taken, whole, until a person has dealt with it."""
 
     __tablename__ = "refused_event"
@@ -58,7 +60,7 @@ class RefusedEvent(SQLModel, table=True):
     accepted_at: datetime | None
 
 
-class SessionRollup(SQLModel, table=True):
+class SessionRollup(Table, table=True):
     """Derived: what the events say of one planned session. JSON columns hold canonical text."""
 
     __tablename__ = "session_rollup"
@@ -80,7 +82,7 @@ class SessionRollup(SQLModel, table=True):
     walk: str | None
 
 
-class PainEntry(SQLModel, table=True):
+class PainEntry(Table, table=True):
     """Derived: one pain report that has not been withdrawn."""
 
     __tablename__ = "pain_entry"

@@ -27,14 +27,6 @@ _PRAGMAS = (
     "secure_delete=ON",
 )
 
-SQLModel.metadata.naming_convention = {
-    "ix": "ix_%(table_name)s_%(column_0_N_name)s",
-    "uq": "uq_%(table_name)s_%(column_0_N_name)s",
-    "ck": "ck_%(table_name)s_%(constraint_name)s",
-    "fk": "fk_%(table_name)s_%(column_0_N_name)s",
-    "pk": "pk_%(table_name)s",
-}
-
 
 def _on_connect(connection: Any, _record: Any) -> None:
     connection.isolation_level = None

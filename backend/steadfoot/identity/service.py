@@ -25,6 +25,7 @@ __all__ = [
     "create_practice",
     "devices_of_practice",
     "epoch_of",
+    "every_client",
     "last_heard_at",
     "lock_device",
     "mark_heard",
@@ -131,6 +132,11 @@ def client_of(session: Session, practice_id: str, client_id: str) -> Client:
 def clients_of(session: Session, practice_id: str) -> Sequence[Client]:
     """Answer all clients of the practice, by name."""
     return store.clients(session, practice_id)
+
+
+def every_client(session: Session) -> Sequence[Client]:
+    """Answer the clients of all practices, for upkeep of the whole database by its owner."""
+    return store.every_client(session)
 
 
 def create_client(session: Session, access: PractitionerAccess, body: ClientBody, now: datetime) -> Client:

@@ -58,6 +58,11 @@ def clients(session: Session, practice_id: str) -> Sequence[Client]:
     return session.exec(scoped(Client, practice_id).order_by(col(Client.display_name), col(Client.id))).all()
 
 
+def every_client(session: Session) -> Sequence[Client]:
+    """Answer the clients of all practices: upkeep of the database belongs to no practice."""
+    return session.exec(select(Client).order_by(col(Client.id))).all()
+
+
 def practice(session: Session, practice_id: str) -> Practice:
     """Answer the practice with this id."""
     return session.exec(select(Practice).where(Practice.id == practice_id)).one()

@@ -4,10 +4,12 @@ from datetime import datetime
 from typing import Any
 
 from sqlalchemy import JSON, CheckConstraint, Column, UniqueConstraint
-from sqlmodel import Field, SQLModel
+from sqlmodel import Field
+
+from steadfoot.core.tables import Table
 
 
-class Practice(SQLModel, table=True):
+class Practice(Table, table=True):
     """A clinic: the tenant. Nothing crosses it."""
 
     id: str = Field(primary_key=True, max_length=36)
@@ -18,7 +20,7 @@ class Practice(SQLModel, table=True):
     created_at: datetime
 
 
-class Practitioner(SQLModel, table=True):
+class Practitioner(Table, table=True):
     """A licensed person who signs in."""
 
     id: str = Field(primary_key=True, max_length=36)
@@ -29,7 +31,7 @@ class Practitioner(SQLModel, table=True):
     created_at: datetime
 
 
-class SignIn(SQLModel, table=True):
+class SignIn(Table, table=True):
     """A practitioner's open session; only the digest of its cookie is kept."""
 
     __tablename__ = "sign_in"
@@ -41,7 +43,7 @@ class SignIn(SQLModel, table=True):
     last_seen_at: datetime
 
 
-class Client(SQLModel, table=True):
+class Client(Table, table=True):
     """A person who trains."""
 
     __table_args__ = (CheckConstraint("usual_pain BETWEEN 0 AND 10", name="usual_pain_range"),)
@@ -61,7 +63,7 @@ class Client(SQLModel, table=True):
     change_head: int
 
 
-class Invitation(SQLModel, table=True):
+class Invitation(Table, table=True):
     """A single-use code that pairs one phone; only its digest is kept."""
 
     id: str = Field(primary_key=True, max_length=36)
@@ -74,7 +76,7 @@ class Invitation(SQLModel, table=True):
     redeemed_at: datetime | None
 
 
-class Device(SQLModel, table=True):
+class Device(Table, table=True):
     """A phone that speaks for a client; only the digest of its token is kept."""
 
     id: str = Field(primary_key=True, max_length=36)
@@ -88,7 +90,7 @@ class Device(SQLModel, table=True):
     acknowledged_through: int
 
 
-class Pairing(SQLModel, table=True):
+class Pairing(Table, table=True):
     """One use of an invitation. By link it waits until the practitioner has compared the check number."""
 
     id: str = Field(primary_key=True, max_length=36)
@@ -101,7 +103,7 @@ class Pairing(SQLModel, table=True):
     confirmed_by: str | None = Field(max_length=36)
 
 
-class Change(SQLModel, table=True):
+class Change(Table, table=True):
     """Something that a client's phone should have, numbered per client without gaps."""
 
     __table_args__ = (UniqueConstraint("client_id", "number"),)
@@ -115,7 +117,7 @@ class Change(SQLModel, table=True):
     body: dict[str, Any] = Field(sa_column=Column(JSON, nullable=False))
 
 
-class ServerEpoch(SQLModel, table=True):
+class ServerEpoch(Table, table=True):
     """One row whose value a restore renews, so that phones compare numbers again. It belongs to no practice."""
 
     __tablename__ = "server_epoch"

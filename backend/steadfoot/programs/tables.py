@@ -3,10 +3,12 @@
 from datetime import date, datetime
 
 from sqlalchemy import CheckConstraint, Column, Text, UniqueConstraint
-from sqlmodel import Field, SQLModel
+from sqlmodel import Field
+
+from steadfoot.core.tables import Table
 
 
-class ProgramVersion(SQLModel, table=True):
+class ProgramVersion(Table, table=True):
     """What a client was assigned from a day on. Rows are only ever added."""
 
     __tablename__ = "program_version"
@@ -27,7 +29,7 @@ class ProgramVersion(SQLModel, table=True):
     content: str = Field(sa_column=Column(Text, nullable=False))
 
 
-class ProgramDraft(SQLModel, table=True):
+class ProgramDraft(Table, table=True):
     """The program a practitioner is writing for a client: at most one a client."""
 
     __tablename__ = "program_draft"
@@ -41,7 +43,7 @@ class ProgramDraft(SQLModel, table=True):
     content: str = Field(sa_column=Column(Text, nullable=False))
 
 
-class Template(SQLModel, table=True):
+class Template(Table, table=True):
     """A program without dates that the practice has kept."""
 
     __tablename__ = "template"
