@@ -5,13 +5,15 @@ from contextlib import asynccontextmanager
 
 from fastapi import FastAPI, Response
 from sqlalchemy import text
+from sqlmodel import Session
 from starlette.middleware.gzip import GZipMiddleware
 
 from steadfoot import __version__
 from steadfoot.checkins import routes as checkin_routes
+from steadfoot.checkins.service import Listener
 from steadfoot.core import pages, problems
 from steadfoot.core.clock import Clock, system_clock
-from steadfoot.core.database import Database
+from steadfoot.core.database import Database, after_commit
 from steadfoot.core.metrics import CONTENT_TYPE, Metrics
 from steadfoot.core.pulse import Pulse
 from steadfoot.core.settings import Settings
@@ -36,6 +38,16 @@ async def _life(app: FastAPI) -> AsyncIterator[None]:
     yield
     app.state.pulse.close()
     app.state.database.close()
+
+
+def _on_client_changed(pulse: Pulse) -> Listener:
+    """Answer what earlier steps call when something changed that later steps derive from."""
+
+    def changed(session: Session, practice_id: str, client_id: str) -> None:
+        refresh_findings(session, practice_id, client_id)
+        after_commit(session, lambda: pulse.beat(practice_id, client_id))
+
+    return changed
 
 
 def _health(app: FastAPI) -> None:
@@ -76,7 +88,7 @@ def create_app(
     app.state.pulse = Pulse()
     app.state.metrics = Metrics()
     app.state.listeners = (refresh_findings,)
-    app.state.client_changed = refresh_findings
+    app.state.client_changed = _on_client_changed(app.state.pulse)
     problems.install(app)
     for router in _ROUTERS:
         app.include_router(router)

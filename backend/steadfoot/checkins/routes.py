@@ -28,7 +28,9 @@ def post_sync(body: SyncBody, device: ByDevice, session: WriteSession, at: Now, 
     """Send events, get changes. Sending again changes nothing; what is acknowledged is on the disk."""
     _calls.check(device.device_id)
     state = request.app.state
-    answer = service.sync(session, device, body, state.listeners, at)
+    with state.metrics.sync_seconds.time():
+        answer = service.sync(session, device, body, state.listeners, at)
+    state.metrics.count_sync(len(body.events), len(answer.refused))
     after_commit(session, lambda: state.pulse.beat(device.practice_id, device.client_id))
     return answer
 

@@ -13,8 +13,14 @@ class Metrics:
         self.sync_calls = Counter("steadfoot_sync_calls", "Sync calls answered", registry=self._registry)
         self.events = Counter("steadfoot_events", "Events by what became of them", ["outcome"], registry=self._registry)
         self.sync_seconds = Histogram(
-            "steadfoot_sync_seconds", "Time to take in a batch, until it is durable", registry=self._registry
+            "steadfoot_sync_seconds", "Time to judge and store a batch, without its commit", registry=self._registry
         )
+
+    def count_sync(self, events: int, refused: int) -> None:
+        """Count one call and what became of its events; a repeat counts as taken."""
+        self.sync_calls.inc()
+        self.events.labels("taken").inc(events - refused)
+        self.events.labels("refused").inc(refused)
 
     def text(self) -> bytes:
         """Answer all counts as text."""

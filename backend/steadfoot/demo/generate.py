@@ -87,6 +87,7 @@ def _live(
     if person.template is None:
         return client_id
     _publish_versions(session, access, client_id, person, first, today, begun)
+    refresh_findings(session, access.practice_id, client_id)
     if person.paired:
         device = _pair(session, access, client_id, begun)
         planned = planned_between(versions_of(session, access.practice_id, client_id), first, today)
@@ -164,4 +165,3 @@ def _send(session: Session, device: DeviceAccess, entries: Sequence[Entry], cont
             batch = events[start : min(due, start + _BATCH)]
             cursor = sync(session, device, SyncBody(cursor=cursor, events=batch), listeners, at).cursor
         sent = due
-    refresh_findings(session, device.practice_id, device.client_id)

@@ -37,7 +37,7 @@ class Habit:
 
     keeps: float = 0.93
     keeps_lately: float | None = None
-    sets_share: float = 0.98
+    sets_share: float = 0.995
     effort_shift: int = 0
     effort_lately: int | None = None
     moves: float = 0.15
