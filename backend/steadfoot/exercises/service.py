@@ -11,13 +11,13 @@ from steadfoot.rules.dose import Rung, missing_kit
 from steadfoot.rules.vocabulary import Kit, Region
 
 Library = Mapping[str, Exercise]
-_LIBRARY: Library = read_library()  # at import: a broken file must stop the start, not a page
-LIBRARY_JSON: bytes = ExerciseList(items=list(_LIBRARY.values())).model_dump_json().encode()
+LIBRARY: Library = read_library()  # at import: a broken file must stop the start, not a page
+LIBRARY_JSON: bytes = ExerciseList(items=list(LIBRARY.values())).model_dump_json().encode()
 
 
 def library() -> Library:
     """Answer every exercise by its code."""
-    return _LIBRARY
+    return LIBRARY
 
 
 def etag_of(body: bytes) -> str:
@@ -31,7 +31,7 @@ def exercise(code: str) -> Exercise:
     Raises:
         NotFound: no such code in the library.
     """
-    found = _LIBRARY.get(code)
+    found = LIBRARY.get(code)
     if found is None:
         raise not_found("exercise")
     return found
@@ -85,7 +85,7 @@ def that_fit(entry: Exercise, at_hand: Iterable[Kit]) -> list[Variant]:
 
 def spares(region: Region) -> list[Exercise]:
     """Answer the exercises that do not load a region of the body."""
-    return [entry for entry in _LIBRARY.values() if region not in entry.loads]
+    return [entry for entry in LIBRARY.values() if region not in entry.loads]
 
 
 def entries_for(content: Mapping[str, Any]) -> list[dict[str, Any]]:
@@ -96,4 +96,4 @@ def entries_for(content: Mapping[str, Any]) -> list[dict[str, Any]]:
     """
     sessions = content.get("sessions", [])
     codes = dict.fromkeys(one["exercise"] for session in sessions for one in session.get("prescriptions", []))
-    return [_LIBRARY[code].model_dump(mode="json") for code in codes if code in _LIBRARY]
+    return [LIBRARY[code].model_dump(mode="json") for code in codes if code in LIBRARY]

@@ -1,5 +1,6 @@
 """What is different between two versions, in plain sentences for the client and for the record."""
 
+from collections import Counter
 from collections.abc import Iterator, Sequence
 from datetime import date
 
@@ -97,10 +98,16 @@ def _one_session(was: AnySession, now: AnySession, new: ProgramContent, library:
     if isinstance(was, Circuit) and isinstance(now, Circuit):
         if was.rounds != now.rounds:
             yield f"Rounds: {now.rounds} instead of {was.rounds} in {now.name}"
-        yield from prescription_changes(was, now, library)
+        yield from prescription_changes(was, now, library, _repeated(new))
     yield from _measures(was, now, _label(now, new))
     yield from _effort(was, now)
     yield from note_change(was.note, now.note, now.name)
+
+
+def _repeated(content: ProgramContent) -> set[str]:
+    circuits = [session for session in content.sessions if isinstance(session, Circuit)]
+    counts = Counter(one.exercise for circuit in circuits for one in circuit.prescriptions)
+    return {exercise for exercise, count in counts.items() if count > 1}
 
 
 def _label(session: AnySession, content: ProgramContent) -> str:

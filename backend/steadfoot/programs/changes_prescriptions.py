@@ -1,6 +1,6 @@
 """What is different in the exercises of a circuit."""
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 
 from steadfoot.exercises.service import Library, variant_of
 from steadfoot.programs.content import Circuit, Prescription, rule_prescription
@@ -11,15 +11,20 @@ from steadfoot.rules.vocabulary import Sides
 _SIDES_WORDS = {Sides.EACH: "each side in turn", Sides.BOTH: "both sides together"}
 
 
-def prescription_changes(was: Circuit, now: Circuit, library: Library) -> Iterator[str]:
-    """Answer what came, went and changed among the prescriptions of a circuit, matched by their keys."""
+def prescription_changes(was: Circuit, now: Circuit, library: Library, repeated: Collection[str]) -> Iterator[str]:
+    """Answer what came, went and changed among the prescriptions of a circuit, matched by their keys.
+
+    Exercises whose code is among ``repeated`` come more than once in the program: the circuit is named with them.
+    """
     before = {one.key: one for one in was.prescriptions}
     after = {one.key: one for one in now.prescriptions}
     for key, one in after.items():
         if key not in before:
             yield f"New in {now.name}: {_whole_words(one, library)}"
         elif one != before[key]:
-            yield from _one_prescription(before[key], one, now.name, library)
+            name = exercise_words(one, library)
+            label = f"{name} in {now.name}" if one.exercise in repeated else name
+            yield from _one_prescription(before[key], one, label, library)
     for key, one in before.items():
         if key not in after:
             yield f"Taken out of {now.name}: {exercise_words(one, library)}, {variant_words(one, library)}"
@@ -27,17 +32,16 @@ def prescription_changes(was: Circuit, now: Circuit, library: Library) -> Iterat
         yield f"The exercises of {now.name} come in another order"
 
 
-def _one_prescription(was: Prescription, now: Prescription, where: str, library: Library) -> Iterator[str]:
-    name = exercise_words(now, library)
+def _one_prescription(was: Prescription, now: Prescription, label: str, library: Library) -> Iterator[str]:
     if was.exercise != now.exercise:
         old = f"{exercise_words(was, library)}, {variant_words(was, library)}"
-        yield f"{_whole_words(now, library)} instead of {old} in {where}"
+        yield f"{_whole_words(now, library)} instead of {old}"
         parts = _details(was, now)
     else:
         parts = [*_movement(was, now, library), *_details(was, now)]
     if parts:
-        yield f"{name} in {where}: {', '.join(parts)}"
-    yield from note_change(was.note, now.note, f"{name} in {where}")
+        yield f"{label}: {', '.join(parts)}"
+    yield from note_change(was.note, now.note, label)
 
 
 def _movement(was: Prescription, now: Prescription, library: Library) -> list[str]:
