@@ -28,9 +28,7 @@ ROUNDS_MAX: Final[Annotated[int, _plausible("ten rounds")]] = 10
 REST_MAX_S: Final[Annotated[int, _plausible("ten minutes between sets")]] = 600
 LOAD_MAX_KG: Final[Annotated[int, _plausible("200 kg")]] = 200
 TEMPO_MAX_S: Final[Annotated[int, _plausible("ten seconds on the way down")]] = 10
-EFFORT_MAX: Final[
-    Annotated[int, Cited(Kind.PUBLISHED, "foster-2001", "Session effort runs from 0 to 10")]
-] = 10
+EFFORT_MAX: Final[Annotated[int, Cited(Kind.PUBLISHED, "foster-2001", "Session effort runs from 0 to 10")]] = 10
 MINUTES_MAX: Final[Annotated[int, _plausible("a day has 1440 minutes")]] = 1440
 DISTANCE_MAX_KM: Final[Annotated[int, _plausible("100 km in one walk")]] = 100
 CLIMB_MAX_M: Final[Annotated[int, _plausible("5000 m up or down in one walk")]] = 5000
@@ -41,23 +39,15 @@ LOWERING_S: Final[
 ] = 2
 LIFTING_S: Final[Annotated[int, Cited(Kind.HOUSE, _HOUSE, "Lifting half of a repetition with its turn")]] = 2
 SET_UP_S: Final[Annotated[int, Cited(Kind.HOUSE, _HOUSE, "Getting into place for one side of one set")]] = 10
-WALK_KMH: Final[
-    Annotated[int, Cited(Kind.HOUSE, _HOUSE, "Walking with a pack on paths; common practice")]
-] = 4
+WALK_KMH: Final[Annotated[int, Cited(Kind.HOUSE, _HOUSE, "Walking with a pack on paths; common practice")]] = 4
 CLIMB_M_PER_H: Final[
-    Annotated[
-        int, Cited(Kind.HOUSE, _HOUSE, "One hour more for each 600 m of ascent; a walkers' rule of thumb")
-    ]
+    Annotated[int, Cited(Kind.HOUSE, _HOUSE, "One hour more for each 600 m of ascent; a walkers' rule of thumb")]
 ] = 600
 EASE_OFF_PART: Final[
-    Annotated[
-        int, Cited(Kind.HOUSE, _HOUSE, "On the lowest rung one part in three of the dose is taken away")
-    ]
+    Annotated[int, Cited(Kind.HOUSE, _HOUSE, "On the lowest rung one part in three of the dose is taken away")]
 ] = 3
 HEAVY_EFFORT: Final[
-    Annotated[
-        int, Cited(Kind.HOUSE, _HOUSE, "A circuit expected at this effort or above (0 to 10) needs spacing")
-    ]
+    Annotated[int, Cited(Kind.HOUSE, _HOUSE, "A circuit expected at this effort or above (0 to 10) needs spacing")]
 ] = 5
 SPACING_DAYS: Final[
     Annotated[
