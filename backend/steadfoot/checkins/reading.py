@@ -14,7 +14,8 @@ from steadfoot.checkins.bodies import ADAPTERS, UUID_PATTERN, Body
 from steadfoot.core.problems import Invalid, Problem, field_errors
 from steadfoot.core.texts import canonical
 
-HIGHEST_SEQ = 2**53 - 1
+HIGHEST_SEQ = 2**31 - 1
+"""The highest number that every database's integer column holds; a phone would need 60 years at one a second."""
 _YEARS = range(1970, 2201)
 _ENVELOPE = frozenset({"id", "seq", "kind", "recorded_at", "body"})
 _ID = re.compile(UUID_PATTERN)
@@ -84,7 +85,7 @@ def _envelope(raw: Any, seq: int | None) -> None:
         raise Invalid("number", "seq must be a whole number from 1.")
     if not isinstance(raw["id"], str) or not _ID.fullmatch(raw["id"]):
         raise Invalid("id", "id must be a UUID as lower-case text.")
-    if raw["kind"] not in ADAPTERS:
+    if not isinstance(raw["kind"], str) or raw["kind"] not in ADAPTERS:
         raise Invalid("unknown-kind", "This kind of entry is not known here. The practice may need an update.")
 
 
@@ -134,5 +135,5 @@ def raw_digest(device_id: str, raw: Any) -> str:
 
 
 def raw_text(raw: Any) -> str:
-    """Answer an item as text that any database can hold; what cannot be stored is escaped, not dropped."""
-    return json.dumps(raw, sort_keys=True, separators=(",", ":")).replace("\\u0000", "\\\\u0000")
+    """Answer an item as ASCII that any database can hold; what could not be stored is a JSON escape in it."""
+    return json.dumps(raw, sort_keys=True, separators=(",", ":"))
