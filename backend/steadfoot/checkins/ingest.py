@@ -34,11 +34,13 @@ class Outcome:
 
 def _conflict(item: Item, held: Held) -> dict[str, Any] | None:
     """Answer why an item cannot be what it claims, given what is held; None if nothing stands against it."""
+    known = held.digests.get(item.event_id)
+    if known == (held.client_id, item.digest):
+        return None  # a repeat, under whatever number: a late one must not be kept aside for something that is held
     if item.seq is not None and held.numbers.get(item.seq, item.event_id) != item.event_id:
         return problem("number-taken", _TAKEN)
-    known = held.digests.get(item.event_id)
     if known is not None:
-        return None if known == (held.client_id, item.digest) else problem("id-reused", _REUSED)
+        return problem("id-reused", _REUSED)
     before = held.refused.get(item.event_id)
     return None if before is None or item.digest in before else problem("id-reused", _REUSED)
 
@@ -63,7 +65,8 @@ def decide(items: Sequence[Item], held: Held) -> Outcome:
             _take(item, held, outcome)
         else:
             outcome.refused.append((item, found))
-            held.refused.setdefault(item.event_id, {item.digest})
+            if item.event_id:
+                held.refused.setdefault(item.event_id, {item.digest})
         if item.seq is not None and item.seq not in held.numbers:
             held.numbers[item.seq] = outcome.receipts[item.seq] = item.event_id
     return outcome

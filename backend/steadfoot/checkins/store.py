@@ -52,13 +52,17 @@ def refused_digests(session: Session, practice_id: str, digests: Iterable[str]) 
 
 
 def refused_contents(session: Session, practice_id: str, client_id: str, ids: Iterable[str]) -> dict[str, set[str]]:
-    """Answer the content digests of items that were kept aside under these event ids, by id."""
-    query = select(RefusedEvent.event_id, RefusedEvent.content_digest).where(
+    """Answer the content digests by which items kept aside lay claim to these event ids, by id.
+
+    One that was refused for its id lays no claim: else it would be taken when it comes a second time.
+    """
+    query = select(RefusedEvent.event_id, RefusedEvent.content_digest, RefusedEvent.problem).where(
         RefusedEvent.practice_id == practice_id, RefusedEvent.client_id == client_id
     )
     found: dict[str, set[str]] = {}
-    for event_id, digest in session.exec(query.where(col(RefusedEvent.event_id).in_(list(ids)))):
-        found.setdefault(event_id, set()).add(digest)
+    for event_id, digest, problem in session.exec(query.where(col(RefusedEvent.event_id).in_(list(ids)))):
+        if problem["code"] != "id-reused":
+            found.setdefault(event_id, set()).add(digest)
     return found
 
 
