@@ -3,5 +3,6 @@ import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   plugins: [preact()],
-  test: { include: ['src/**/*.test.{ts,tsx}'], environment: 'node', pool: 'threads', maxWorkers: 1 },
+  // Processes, not threads: the tests of dates set the time zone, which only a process has.
+  test: { include: ['src/**/*.test.{ts,tsx}'], environment: 'node', pool: 'forks', maxWorkers: 1 },
 });
