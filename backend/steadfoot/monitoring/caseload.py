@@ -125,9 +125,11 @@ def _row(client: Any, known: _Known, now: datetime) -> tuple[tuple[Any, ...], Ro
 
 
 def _first_day(known: Sheet, moment: Moment) -> date:
-    """As far back as adherence, the last days shown, and a silence reach."""
+    """As far back as adherence, the last days shown, and the windows reach that were open when last heard."""
+    if moment.heard_on is None:
+        return date.min
     shown = known.day_of_last(LAST_DAYS_SHOWN, moment.today)
-    return min(moment.ago(LONG_SPAN_DAYS), shown or moment.today, moment.heard_on or moment.today)
+    return min(moment.ago(LONG_SPAN_DAYS), shown or moment.today, monday_of(moment.heard_on))
 
 
 def _person(

@@ -107,9 +107,8 @@ def _tell(session: Session, access: PractitionerAccess, decision: FlagDecision, 
 
 def _flag_after(session: Session, access: PractitionerAccess, standing: Standing, now: datetime) -> Flag:
     """A new program may change what is suggested, so the findings are built again before the answer is told."""
-    client_id = standing.finding.client_id
+    client_id, flag_id = standing.finding.client_id, standing.finding.id
     upkeep.refresh(session, access.practice_id, client_id)
-    session.expire(standing.finding)
     client = identity.client_of(session, access.practice_id, client_id)
-    after = flags.standing_of(session, access.practice_id, standing.finding.id)
+    after = flags.standing_of(session, access.practice_id, flag_id)
     return flags.flag(after, client, identity.practitioner_names(session, access.practice_id), now)

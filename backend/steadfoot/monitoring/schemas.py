@@ -3,13 +3,20 @@
 from datetime import date, datetime
 from typing import Annotated
 
-from pydantic import BaseModel, Field, StringConstraints
+from pydantic import AfterValidator, BaseModel, Field
 
 from steadfoot.core.texts import Inward, Note
 from steadfoot.rules.findings import Action
 from steadfoot.rules.sources import Kind
 
-MessageText = Annotated[Note, StringConstraints(strip_whitespace=True, min_length=1)]
+
+def _not_blank(value: str) -> str:
+    if not value.strip():
+        raise ValueError("must not be empty")
+    return value.strip()
+
+
+MessageText = Annotated[Note, Field(min_length=1), AfterValidator(_not_blank)]
 
 
 class FlagShort(BaseModel):
