@@ -7,13 +7,13 @@ import type { Bodies, Event, EventKind } from './events';
 import { NO_FEED, type Feed } from './feed';
 import { foldPain, foldSessions, type SessionState } from './fold';
 import { callPairing, PairingFailed } from './http';
-import { appendEvent, getKept, putKept, readAll, useDevice, type Device } from './log';
+import { appendEvent, forgetAll, getKept, putKept, readAll, samePerson, useDevice, type Device } from './log';
 import { Sender, type Connection } from './sender';
 import type { RefusedItem } from './sync';
 import { normalizeCode } from './code';
 import { uuid7 } from './uuid7';
 
-export { Blocked, NotSaved, PairingFailed, PhoneFull };
+export { Blocked, NotSaved, PairingFailed, PhoneFull, samePerson };
 export { groupCode, normalizeCode, takeCodeFromAddress } from './code';
 export type { Bodies, Device, Event, EventKind, RefusedItem, SessionState, Connection };
 export type { Feed, FlagAnswer, LibraryExercise, LibraryVariant, Message, Practice, Program, Settings } from './feed';
@@ -107,18 +107,31 @@ export async function record<K extends EventKind>(kind: K, body: Bodies[K], also
 /** Try now; a person asked. */
 export const sendNow = (): Promise<void> => sender.kick();
 
-/** Pairs this phone with the code as typed, pasted or scanned. Throws PairingFailed or NotSaved. */
-export async function pair(typed: string, label = ''): Promise<Device> {
+/**
+ * Asks the practice with the code as typed, pasted or scanned: who is it, and for whom. The code is spent by it, so the answer
+ * must be kept (see drafts) until the person has said yes. Throws PairingFailed or NotSaved.
+ */
+export async function askPairing(typed: string, label = ''): Promise<Device> {
   const code = normalizeCode(typed);
   if (!code) throw new PairingFailed('code');
   await db.probe(); // a code works once: it must not be spent on a phone that cannot keep the answer
-  const fresh = await callPairing((url, init) => fetch(url, init), code, label);
+  return callPairing((url, init) => fetch(url, init), code, label);
+}
+
+/** The person's yes: from now on this phone belongs to the answer's client. Throws NotSaved. */
+export async function acceptPairing(fresh: Device): Promise<void> {
   await useDevice(db, fresh, new Date().toISOString());
   await load();
   connection.value = fresh.status === 'active' ? 'ready' : 'waiting';
   await askToPersist();
   void sender.kick();
-  return fresh;
+}
+
+/** Everything off this phone: entries, program, drafts and the key. What was not received is lost. Throws NotSaved. */
+export async function removeAll(): Promise<void> {
+  await forgetAll(db);
+  await load();
+  connection.value = 'unpaired';
 }
 
 /** Asks the browser never to clear this by itself; the answer is kept and shown. */

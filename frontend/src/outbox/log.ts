@@ -78,7 +78,8 @@ export function readAll(db: Database): Promise<{ events: Event[]; kept: Kept }> 
   });
 }
 
-const samePerson = (a: Device, b: Device): boolean =>
+/** Whether two pairings are for the same client: by id where the practice told it, else by names. */
+export const samePerson = (a: Device, b: Device): boolean =>
   a.client_id && b.client_id ? a.client_id === b.client_id : a.client_name === b.client_name && a.practice_name === b.practice_name;
 
 /**
@@ -115,3 +116,7 @@ export function succeedDevice(db: Database, device: Device): Promise<void> {
     await Promise.all([keep.put(device, 'device'), keep.put({ ...sync, acknowledged: 0 }, 'sync')]);
   });
 }
+
+/** Both stores emptied in one transaction, logs set aside included. */
+export const forgetAll = (db: Database): Promise<void> =>
+  db.write(async (tx) => void (await Promise.all([tx.objectStore('events').clear(), tx.objectStore('keep').clear()])));
