@@ -1,0 +1,4226 @@
+// Made by "npm run generate" from the server's OpenAPI document. Never edited.
+export interface paths {
+    "/api/v1/caseload": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Caseload
+         * @description Every client, in the order in which they need someone, with the reason for each place.
+         */
+        get: operations["readCaseload"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Clients
+         * @description All clients of the practice, by name.
+         */
+        get: operations["listClients"];
+        put?: never;
+        /**
+         * Post Client
+         * @description Take on a client.
+         */
+        post: operations["createClient"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Client
+         * @description One client, with an ETag.
+         */
+        get: operations["readClient"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /**
+         * Patch Client
+         * @description Change what is known of a client; If-Match guards a colleague's change.
+         */
+        patch: operations["updateClient"];
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/adherence": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Adherence
+         * @description Planned sessions with their status, and adherence as a range; by default over the last 28 days.
+         */
+        get: operations["readAdherence"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/devices": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Devices
+         * @description A client's phones, newest first.
+         */
+        get: operations["listDevices"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/invitations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Invitation
+         * @description A code that pairs one phone, once.
+         */
+        post: operations["inviteClient"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/messages": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Messages
+         * @description Messages to a client, oldest first, with when each was read.
+         */
+        get: operations["listMessages"];
+        put?: never;
+        /**
+         * Post Message
+         * @description Send words to a client's phone.
+         */
+        post: operations["sendMessage"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/overview": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Overview
+         * @description One client whole.
+         */
+        get: operations["readOverview"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/programs": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Programs
+         * @description All versions, newest first, without their contents.
+         */
+        get: operations["listPrograms"];
+        put?: never;
+        /**
+         * Post Program
+         * @description Publish a version; it never changes again, and the phone has it at its next contact.
+         */
+        post: operations["publishProgram"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/programs/{number}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Program
+         * @description One version by its number.
+         */
+        get: operations["readProgram"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/programs/checks": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Check
+         * @description What does not fit, what would change for the client, and the minutes and load it asks for.
+         */
+        post: operations["checkProgram"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/programs/current": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Current
+         * @description The newest version, with an ETag.
+         */
+        get: operations["readCurrentProgram"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/programs/draft": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Draft
+         * @description The program in the making, as it was last saved, with an ETag.
+         */
+        get: operations["readDraft"];
+        /**
+         * Put Draft
+         * @description Keep the program in the making; it may still have problems. If-Match guards a colleague's draft.
+         */
+        put: operations["saveDraft"];
+        post?: never;
+        /**
+         * Delete Draft
+         * @description Throw the program in the making away; what is published stays.
+         */
+        delete: operations["dropDraft"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/programs/drafts/from-template": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post From Template
+         * @description A template laid onto the calendar, to look over and change; nothing is saved.
+         */
+        post: operations["layOutTemplate"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/refused-events": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Refused Events
+         * @description What was received but could not be taken, whole, with its problem.
+         */
+        get: operations["listRefusedEvents"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/refused-events/{event_id}/retries": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Retry
+         * @description Try a kept entry again, after a mend.
+         */
+        post: operations["retryRefusedEvent"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/timeline": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Timeline
+         * @description What the client's phone has said, oldest first, each entry once.
+         */
+        get: operations["readTimeline"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/devices/{device_id}/revocations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Revocation
+         * @description Stop hearing a phone; what it sent stays.
+         */
+        post: operations["revokeDevice"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/devices/current/successors": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Successor
+         * @description A number range of its own for a phone that finds its numbers used by a copy of itself.
+         */
+        post: operations["succeedDevice"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/exercises": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Exercises
+         * @description The whole library: each movement with its variants, easiest first; doses in repetitions or seconds.
+         */
+        get: operations["listExercises"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/exercises/{code}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Exercise
+         * @description One movement with its ladder of variants; doses in repetitions or seconds.
+         */
+        get: operations["readExercise"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/flags": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Flags
+         * @description Findings on check-ins, the most urgent first, each with its rule, evidence and source.
+         */
+        get: operations["listFlags"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/flags/{flag_id}/decisions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Decision
+         * @description Answer a flag. Easing off publishes a new program version; a message goes to the phone.
+         */
+        post: operations["decideFlag"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/live": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Live
+         * @description Server-sent events: something changed, ask again. They carry ids only.
+         */
+        get: operations["listen"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/me": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Me
+         * @description Who is signed in.
+         */
+        get: operations["readMe"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/pairings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Pairings
+         * @description Phones that wait until someone has compared their number.
+         */
+        get: operations["listWaitingPairings"];
+        put?: never;
+        /**
+         * Post Pairing
+         * @description Turn a code into a phone's token, which is shown once.
+         */
+        post: operations["pairPhone"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/pairings/{pairing_id}/confirmations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Confirmation
+         * @description Let in a phone whose number was compared.
+         */
+        post: operations["confirmPairing"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/pairings/{pairing_id}/refusals": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Refusal
+         * @description Turn a waiting phone away.
+         */
+        post: operations["refusePairing"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sign-in": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Sign In
+         * @description Sign in with address and password; sets the session cookie.
+         */
+        post: operations["signIn"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sign-out": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Sign Out
+         * @description End this session, here and on the server.
+         */
+        post: operations["signOut"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sync": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Sync
+         * @description Send events, get changes. Sending again changes nothing; what is acknowledged is on the disk.
+         */
+        post: operations["sync"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/templates": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Templates
+         * @description Programs without dates: the practice's own, then those that come with the program.
+         */
+        get: operations["listTemplates"];
+        put?: never;
+        /**
+         * Post Template
+         * @description Keep a program without dates for the practice.
+         */
+        post: operations["createTemplate"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/healthz": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Healthz
+         * @description The process answers.
+         */
+        get: operations["isAlive"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/metrics": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Metrics
+         * @description Counts for an operator.
+         */
+        get: operations["readMetrics"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/readyz": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Readyz
+         * @description The database answers too.
+         */
+        get: operations["isReady"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+}
+export type webhooks = Record<string, never>;
+export interface components {
+    schemas: {
+        /**
+         * Action
+         * @description What a practitioner can answer to a finding.
+         * @enum {string}
+         */
+        Action: "acknowledge" | "ease_off" | "hold" | "message" | "close";
+        /**
+         * AdherenceOut
+         * @description Adherence of one client from one day to another.
+         */
+        AdherenceOut: {
+            by_session: components["schemas"]["RatioOut"];
+            by_set: components["schemas"]["RatioOut"];
+            /** Client Id */
+            client_id: string;
+            /**
+             * From
+             * Format: date
+             */
+            from: string;
+            /** Sessions */
+            sessions: components["schemas"]["SessionOut"][];
+            /**
+             * To
+             * Format: date
+             */
+            to: string;
+        };
+        /**
+         * AdherencePair
+         * @description Adherence over the last 7 and the last 28 days, today included.
+         */
+        AdherencePair: {
+            days_7: components["schemas"]["SpanAdherence"];
+            days_28: components["schemas"]["SpanAdherence"];
+        };
+        /**
+         * Answer
+         * @description Something that may be answered to a flag.
+         */
+        Answer: {
+            action: components["schemas"]["Action"];
+            /** Label Key */
+            label_key: string;
+            /** Needs Message */
+            needs_message: boolean;
+        };
+        /**
+         * Cardio
+         * @description Other endurance work.
+         */
+        "Cardio-Input": {
+            /** Activity */
+            activity: string;
+            /**
+             * Expected Effort
+             * @description Expected session effort, 0 to 10.
+             */
+            expected_effort: number;
+            /**
+             * Expected Minutes
+             * @description Minutes; null: estimated from the dose.
+             */
+            expected_minutes?: number | null;
+            /**
+             * Key
+             * @description Unique in the program; kept when the program is edited.
+             */
+            key: string;
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            kind: "cardio";
+            /** Name */
+            name: string;
+            /**
+             * Note
+             * @default
+             */
+            note: string;
+        };
+        /**
+         * Cardio
+         * @description Other endurance work.
+         */
+        "Cardio-Output": {
+            /** Activity */
+            activity: string;
+            /**
+             * Expected Effort
+             * @description Expected session effort, 0 to 10.
+             */
+            expected_effort: number;
+            /**
+             * Expected Minutes
+             * @description Minutes; null: estimated from the dose.
+             */
+            expected_minutes: number | null;
+            /**
+             * Key
+             * @description Unique in the program; kept when the program is edited.
+             */
+            key: string;
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            kind: "cardio";
+            /** Name */
+            name: string;
+            /**
+             * Note
+             * @default
+             */
+            note: string;
+        };
+        /**
+         * Caseload
+         * @description Every client of the practice who is not archived, in the order in which they need someone.
+         */
+        Caseload: {
+            /**
+             * As Of
+             * Format: date-time
+             */
+            as_of: string;
+            headline: components["schemas"]["Headline"];
+            /** Items */
+            items: components["schemas"]["Row"][];
+            /**
+             * Today
+             * Format: date
+             */
+            today: string;
+        };
+        /**
+         * ChangeOut
+         * @description Something new for the phone.
+         */
+        ChangeOut: {
+            /**
+             * At
+             * Format: date-time
+             */
+            at: string;
+            /** Body */
+            body: {
+                [key: string]: unknown;
+            };
+            /** Kind */
+            kind: string;
+            /** Number */
+            number: number;
+        };
+        /**
+         * CheckBody
+         * @description A program to look over.
+         */
+        CheckBody: {
+            content: components["schemas"]["ProgramContent-Input"];
+        };
+        /**
+         * ChecksOut
+         * @description What does not fit, what would change for the client, and what it all asks for.
+         */
+        ChecksOut: {
+            /** Changes */
+            changes: string[];
+            /** Problems */
+            problems: components["schemas"]["ProblemOut"][];
+            /** Sessions */
+            sessions: components["schemas"]["SessionSum"][];
+            /** Weeks */
+            weeks: components["schemas"]["WeekSum"][];
+        };
+        /**
+         * Circuit
+         * @description Prescriptions done in order, for a number of rounds.
+         */
+        "Circuit-Input": {
+            /**
+             * Expected Effort
+             * @description Expected session effort, 0 to 10.
+             */
+            expected_effort: number;
+            /**
+             * Expected Minutes
+             * @description Minutes; null: estimated from the dose.
+             */
+            expected_minutes?: number | null;
+            /**
+             * Key
+             * @description Unique in the program; kept when the program is edited.
+             */
+            key: string;
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            kind: "circuit";
+            /** Name */
+            name: string;
+            /**
+             * Note
+             * @default
+             */
+            note: string;
+            /** Prescriptions */
+            prescriptions: components["schemas"]["Prescription-Input"][];
+            /**
+             * Rounds
+             * @description Rounds, 1 to 10.
+             */
+            rounds: number;
+        };
+        /**
+         * Circuit
+         * @description Prescriptions done in order, for a number of rounds.
+         */
+        "Circuit-Output": {
+            /**
+             * Expected Effort
+             * @description Expected session effort, 0 to 10.
+             */
+            expected_effort: number;
+            /**
+             * Expected Minutes
+             * @description Minutes; null: estimated from the dose.
+             */
+            expected_minutes: number | null;
+            /**
+             * Key
+             * @description Unique in the program; kept when the program is edited.
+             */
+            key: string;
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            kind: "circuit";
+            /** Name */
+            name: string;
+            /**
+             * Note
+             * @default
+             */
+            note: string;
+            /** Prescriptions */
+            prescriptions: components["schemas"]["Prescription-Output"][];
+            /**
+             * Rounds
+             * @description Rounds, 1 to 10.
+             */
+            rounds: number;
+        };
+        /**
+         * ClientBody
+         * @description A new client.
+         */
+        ClientBody: {
+            /** Birth Year */
+            birth_year?: number | null;
+            /** Display Name */
+            display_name: string;
+            /**
+             * Kit
+             * @default []
+             */
+            kit: components["schemas"]["Kit"][];
+            /**
+             * Note
+             * @default
+             */
+            note: string;
+            /**
+             * @default {
+             *       "pain_stop": 6
+             *     }
+             */
+            thresholds: components["schemas"]["Thresholds"];
+            /**
+             * Time Zone
+             * @description IANA name; the practice's own if left out
+             */
+            time_zone?: string | null;
+            /**
+             * Usual Pain
+             * @description Pain on a usual day before the program, 0 to 10
+             * @default 0
+             */
+            usual_pain: number;
+        };
+        /**
+         * ClientList
+         * @description All clients of the practice.
+         */
+        ClientList: {
+            /** Items */
+            items: components["schemas"]["ClientOut"][];
+        };
+        /**
+         * ClientOut
+         * @description A client, as the practice knows them.
+         */
+        ClientOut: {
+            /** Archived At */
+            archived_at: string | null;
+            /** Birth Year */
+            birth_year: number | null;
+            /**
+             * Created At
+             * Format: date-time
+             */
+            created_at: string;
+            /** Display Name */
+            display_name: string;
+            /** Id */
+            id: string;
+            /** Kit */
+            kit: components["schemas"]["Kit"][];
+            /** Note */
+            note: string;
+            thresholds: components["schemas"]["Thresholds"];
+            /** Time Zone */
+            time_zone: string;
+            /** Usual Pain */
+            usual_pain: number;
+            /** Version */
+            version: number;
+        };
+        /**
+         * ClientPatch
+         * @description What to change; what is left out stays.
+         */
+        ClientPatch: {
+            /** Archived */
+            archived?: boolean | null;
+            /** Birth Year */
+            birth_year?: number | null;
+            /** Display Name */
+            display_name?: string | null;
+            /** Kit */
+            kit?: components["schemas"]["Kit"][] | null;
+            /** Note */
+            note?: string | null;
+            thresholds?: components["schemas"]["Thresholds"] | null;
+            /** Time Zone */
+            time_zone?: string | null;
+            /** Usual Pain */
+            usual_pain?: number | null;
+        };
+        /**
+         * ConfirmationBody
+         * @description The number that the phone shows, as the client reads it out.
+         */
+        ConfirmationBody: {
+            /** Check Number */
+            check_number?: string | null;
+        };
+        /**
+         * DayMark
+         * @description A planned session in short.
+         */
+        DayMark: {
+            /**
+             * Date
+             * Format: date
+             */
+            date: string;
+            /** Name */
+            name: string;
+            /** Planned Id */
+            planned_id: string;
+            /**
+             * Settled
+             * @description False while the phone may hold more than it has told.
+             */
+            settled: boolean;
+            status: components["schemas"]["Status"];
+        };
+        /**
+         * Decided
+         * @description The flag after the answer, and the version that was published with it.
+         */
+        Decided: {
+            flag: components["schemas"]["Flag"];
+            /** Program Number */
+            program_number: number | null;
+        };
+        /**
+         * DecisionBody
+         * @description A practitioner's answer. ``hold`` and ``message`` need a message, ``close`` needs a note.
+         */
+        DecisionBody: {
+            action: components["schemas"]["Action"];
+            /**
+             * Message
+             * @default
+             */
+            message: string;
+            /**
+             * Note
+             * @default
+             */
+            note: string;
+        };
+        /**
+         * DecisionOut
+         * @description What was answered, when, by whom; the program version where one was published.
+         */
+        DecisionOut: {
+            action: components["schemas"]["Action"];
+            /** By */
+            by: string;
+            /**
+             * Decided At
+             * Format: date-time
+             */
+            decided_at: string;
+            /** Message */
+            message: string;
+            /** Note */
+            note: string;
+            /** Program Number */
+            program_number: number | null;
+        };
+        /**
+         * Delivery
+         * @description How a code reaches the client: shown in the same room, or sent.
+         * @enum {string}
+         */
+        Delivery: "in_person" | "link";
+        /**
+         * DeviceList
+         * @description All phones a client ever paired, newest first.
+         */
+        DeviceList: {
+            /** Items */
+            items: components["schemas"]["DeviceOut"][];
+        };
+        /**
+         * DeviceOut
+         * @description A phone of a client.
+         */
+        DeviceOut: {
+            /** Acknowledged Through */
+            acknowledged_through: number;
+            /** Client Id */
+            client_id: string;
+            /** Id */
+            id: string;
+            /** Label */
+            label: string;
+            /** Last Heard At */
+            last_heard_at: string | null;
+            /**
+             * Paired At
+             * Format: date-time
+             */
+            paired_at: string;
+            /** Revoked At */
+            revoked_at: string | null;
+            waiting: components["schemas"]["WaitingMark"] | null;
+        };
+        /**
+         * DraftBody
+         * @description A program in the making.
+         */
+        DraftBody: {
+            /**
+             * Base Number
+             * @description Number of the published version it was begun from.
+             */
+            base_number?: number | null;
+            content: components["schemas"]["ProgramContent-Input"];
+        };
+        /**
+         * DraftOut
+         * @description A draft as it was last saved.
+         */
+        DraftOut: {
+            /** Base Number */
+            base_number: number | null;
+            content: components["schemas"]["ProgramContent-Output"];
+            /**
+             * Saved At
+             * Format: date-time
+             */
+            saved_at: string;
+            saved_by: components["schemas"]["PersonOut"];
+            /** Version */
+            version: number;
+        };
+        /**
+         * EvidenceOut
+         * @description A check-in that shows a finding.
+         */
+        EvidenceOut: {
+            /**
+             * Day
+             * Format: date
+             */
+            day: string;
+            /** Event Id */
+            event_id: string;
+            /** Sentence */
+            sentence: string;
+        };
+        /**
+         * Exercise
+         * @description One movement of the library with its ladder, easiest variant first.
+         */
+        Exercise: {
+            /** Cautions */
+            cautions: string[];
+            /** Code */
+            code: string;
+            /**
+             * Cues
+             * @description What to think of while doing it.
+             */
+            cues: string[];
+            /** Faults */
+            faults: components["schemas"]["Fault"][];
+            /**
+             * Ladder
+             * @description Variants, easiest first.
+             */
+            ladder: components["schemas"]["Variant"][];
+            /**
+             * Loads
+             * @description Body regions that it loads, most loaded first.
+             */
+            loads: components["schemas"]["Region"][];
+            /** Name */
+            name: string;
+            /** @description Usually done for each side in turn, or with both together. */
+            sides: components["schemas"]["Sides"];
+            /**
+             * Trains
+             * @description What it trains, most first.
+             */
+            trains: components["schemas"]["Quality"][];
+            /**
+             * Why
+             * @description One sentence for the client: what it is good for on the trail.
+             */
+            why: string;
+        };
+        /**
+         * ExerciseList
+         * @description The whole library.
+         */
+        ExerciseList: {
+            /** Items */
+            items: components["schemas"]["Exercise"][];
+        };
+        /**
+         * Fault
+         * @description A way it goes wrong, and what to do instead.
+         */
+        Fault: {
+            /** Instead */
+            instead: string;
+            /** See */
+            see: string;
+        };
+        /**
+         * FixOut
+         * @description What takes a problem away, and the words for its button.
+         */
+        FixOut: {
+            /** Label */
+            label: string;
+            /** Mends */
+            mends: components["schemas"]["MendOut"][];
+        };
+        /**
+         * Flag
+         * @description A rule's finding that a practitioner should see.
+         */
+        Flag: {
+            /** Answers */
+            answers: components["schemas"]["Answer"][];
+            /** Client Id */
+            client_id: string;
+            /** Client Name */
+            client_name: string;
+            /** Decisions */
+            decisions: components["schemas"]["DecisionOut"][];
+            /** Evidence */
+            evidence: components["schemas"]["EvidenceOut"][];
+            /** Id */
+            id: string;
+            /** @description How much weight the rule bears: published, derived or house. */
+            kind: components["schemas"]["Kind"];
+            /** Rule */
+            rule: string;
+            /**
+             * Since
+             * Format: date
+             */
+            since: string;
+            source: components["schemas"]["FlagSource"];
+            /**
+             * Status
+             * @description open, acknowledged or closed.
+             */
+            status: string;
+            suggestion: components["schemas"]["FlagSuggestion"] | null;
+            /** Title */
+            title: string;
+        };
+        /**
+         * FlagList
+         * @description Flags, the most urgent first.
+         */
+        FlagList: {
+            /** Items */
+            items: components["schemas"]["Flag"][];
+        };
+        /**
+         * FlagShort
+         * @description A flag in one line.
+         */
+        FlagShort: {
+            /** Id */
+            id: string;
+            /** Rule */
+            rule: string;
+            /**
+             * Since
+             * Format: date
+             */
+            since: string;
+            /** Title */
+            title: string;
+        };
+        /**
+         * FlagSource
+         * @description The work that a rule follows.
+         */
+        FlagSource: {
+            /** Authors */
+            authors: string;
+            /** Key */
+            key: string;
+            /** Title */
+            title: string;
+            /** Year */
+            year: string;
+        };
+        /**
+         * FlagStatus
+         * @description Where a flag stands.
+         * @enum {string}
+         */
+        FlagStatus: "open" | "acknowledged" | "closed";
+        /**
+         * FlagSuggestion
+         * @description What the rule suggests, and what it would change for the client.
+         */
+        FlagSuggestion: {
+            action: components["schemas"]["Action"];
+            /** Effect */
+            effect: string;
+            /** Sentence */
+            sentence: string;
+        };
+        /**
+         * FromTemplateBody
+         * @description Which template, and when. Without an end it runs to the day before the goal.
+         */
+        FromTemplateBody: {
+            /** Ends On */
+            ends_on?: string | null;
+            goal?: components["schemas"]["Goal"] | null;
+            /**
+             * Starts On
+             * Format: date
+             */
+            starts_on: string;
+            /**
+             * Template
+             * @description Id of the template.
+             */
+            template: string;
+        };
+        /**
+         * Goal
+         * @description What the program leads up to.
+         */
+        Goal: {
+            /**
+             * Date
+             * Format: date
+             */
+            date: string;
+            /** Name */
+            name: string;
+        };
+        /**
+         * GoalAhead
+         * @description A goal with the days left; negative once it has passed.
+         */
+        GoalAhead: {
+            /**
+             * Date
+             * Format: date
+             */
+            date: string;
+            /** Days To */
+            days_to: number;
+            /** Name */
+            name: string;
+        };
+        /**
+         * GoalOut
+         * @description What the program leads up to.
+         */
+        GoalOut: {
+            /**
+             * Date
+             * Format: date
+             */
+            date: string;
+            /** Name */
+            name: string;
+        };
+        /**
+         * Group
+         * @description The parts of the caseload, in the order shown.
+         * @enum {string}
+         */
+        Group: "needs_you" | "silent" | "on_the_way" | "no_program";
+        /**
+         * Headline
+         * @description How many clients there are, and how many of them need something.
+         */
+        Headline: {
+            /** Need You */
+            need_you: number;
+            /** People */
+            people: number;
+            /** Silent */
+            silent: number;
+        };
+        /**
+         * HoldDose
+         * @description Usual dose of a variant that is held.
+         */
+        HoldDose: {
+            /**
+             * Hold S
+             * @description Shortest and longest hold in seconds, a side where done for each side.
+             */
+            hold_s: [
+                number,
+                number
+            ];
+        };
+        /** HTTPValidationError */
+        HTTPValidationError: {
+            /** Detail */
+            detail?: components["schemas"]["ValidationError"][];
+        };
+        /**
+         * InvitationBody
+         * @description How the code will reach the client.
+         */
+        InvitationBody: {
+            delivery: components["schemas"]["Delivery"];
+        };
+        /**
+         * InvitationOut
+         * @description A code that pairs one phone, once. It is shown now and never again.
+         */
+        InvitationOut: {
+            /** Client Id */
+            client_id: string;
+            /** Code */
+            code: string;
+            delivery: components["schemas"]["Delivery"];
+            /**
+             * Expires At
+             * Format: date-time
+             */
+            expires_at: string;
+            /** Id */
+            id: string;
+            /** Qr Svg */
+            qr_svg: string;
+            /** Url */
+            url: string;
+        };
+        /**
+         * Kind
+         * @description How much weight a number can bear.
+         * @enum {string}
+         */
+        Kind: "published" | "derived" | "house";
+        /**
+         * Kit
+         * @description What a movement needs to be done at home.
+         * @enum {string}
+         */
+        Kit: "chair" | "step" | "stairs" | "wall" | "mat" | "band" | "dumbbell" | "pack" | "towel" | "ball" | "rail" | "table" | "pillow";
+        /**
+         * LoadNeed
+         * @description Whether a variant is done with a weight.
+         * @enum {string}
+         */
+        LoadNeed: "none" | "optional" | "required";
+        /**
+         * Me
+         * @description Who is signed in, and where.
+         */
+        Me: {
+            practice: components["schemas"]["PracticeOut"];
+            practitioner: components["schemas"]["PractitionerOut"];
+        };
+        /**
+         * MendOut
+         * @description A value to put at a JSON pointer of the content.
+         */
+        MendOut: {
+            /** Pointer */
+            pointer: string;
+            /** Value */
+            value: unknown;
+        };
+        /**
+         * MessageBody
+         * @description Words for a client.
+         */
+        MessageBody: {
+            /** Text */
+            text: string;
+        };
+        /**
+         * MessageList
+         * @description Messages, oldest first.
+         */
+        MessageList: {
+            /** Items */
+            items: components["schemas"]["MessageOut"][];
+        };
+        /**
+         * MessageOut
+         * @description A message to a client; ``read_at`` is when the phone said that it was read.
+         */
+        MessageOut: {
+            /** Flag Id */
+            flag_id: string | null;
+            /** From */
+            from: string;
+            /** Id */
+            id: string;
+            /** Read At */
+            read_at: string | null;
+            /**
+             * Sent At
+             * Format: date-time
+             */
+            sent_at: string;
+            /** Text */
+            text: string;
+        };
+        /**
+         * NoteOut
+         * @description A client's note.
+         */
+        NoteOut: {
+            /**
+             * Day
+             * Format: date
+             */
+            day: string;
+            /** Event Id */
+            event_id: string;
+            /** Text */
+            text: string;
+        };
+        /**
+         * Overview
+         * @description One client whole.
+         */
+        Overview: {
+            adherence_7: components["schemas"]["SpanAdherence"];
+            adherence_28: components["schemas"]["SpanAdherence"];
+            client: components["schemas"]["OverviewClient"];
+            /** Current Number */
+            current_number: number | null;
+            /** Days */
+            days: components["schemas"]["SessionOut"][];
+            /** Flags */
+            flags: components["schemas"]["Flag"][];
+            goal: components["schemas"]["GoalAhead"] | null;
+            /** Heard Until */
+            heard_until: string | null;
+            /** Messages */
+            messages: components["schemas"]["MessageOut"][];
+            /** Notes */
+            notes: components["schemas"]["NoteOut"][];
+            /** Pain */
+            pain: components["schemas"]["PainOut"][];
+            /** Pain Regions */
+            pain_regions: components["schemas"]["PainRegion"][];
+            /**
+             * Phone Number
+             * @description The highest version that the phone's entries have named.
+             */
+            phone_number: number | null;
+            /** Possible Doubles */
+            possible_doubles: components["schemas"]["PossibleDouble"][];
+            program: components["schemas"]["ProgramShort"] | null;
+            /** Refused Count */
+            refused_count: number;
+            ridge: components["schemas"]["Ridge"];
+        };
+        /**
+         * OverviewClient
+         * @description A client in short.
+         */
+        OverviewClient: {
+            /** Age */
+            age: number | null;
+            /** Archived At */
+            archived_at: string | null;
+            /** Birth Year */
+            birth_year: number | null;
+            /** Display Name */
+            display_name: string;
+            /** Id */
+            id: string;
+            /** Kit */
+            kit: string[];
+            /** Note */
+            note: string;
+            /** Thresholds */
+            thresholds: {
+                [key: string]: unknown;
+            };
+            /** Time Zone */
+            time_zone: string;
+            /** Usual Pain */
+            usual_pain: number;
+            /** Version */
+            version: number;
+        };
+        /**
+         * PainOut
+         * @description One pain report.
+         */
+        PainOut: {
+            /** Aspect */
+            aspect: string | null;
+            /**
+             * At
+             * Format: date-time
+             */
+            at: string;
+            /**
+             * Day
+             * Format: date
+             */
+            day: string;
+            /** Event Id */
+            event_id: string;
+            /** Planned Id */
+            planned_id: string | null;
+            /** Rating */
+            rating: number;
+            /** Region */
+            region: string;
+            /** Side */
+            side: string;
+            /** When */
+            when: string;
+        };
+        /**
+         * PainRegion
+         * @description One place that hurt: the worst of each of the 8 weeks, oldest first, and the days since it hurt more than
+         *     usual.
+         */
+        PainRegion: {
+            /** Quiet Days */
+            quiet_days: number | null;
+            /** Region */
+            region: string;
+            /** Side */
+            side: string;
+            /** Worst By Week */
+            worst_by_week: (number | null)[];
+        };
+        /**
+         * PairingBody
+         * @description A code, as typed, pasted or scanned.
+         */
+        PairingBody: {
+            /** Code */
+            code: string;
+            /**
+             * Label
+             * @default
+             */
+            label: string;
+        };
+        /**
+         * PairingOut
+         * @description The phone's key. The token is shown once.
+         */
+        PairingOut: {
+            /** Check Number */
+            check_number: string;
+            /** Client Name */
+            client_name: string;
+            /** Device Id */
+            device_id: string;
+            /** Pairing Id */
+            pairing_id: string;
+            /** Practice Name */
+            practice_name: string;
+            /** Practitioner Name */
+            practitioner_name: string;
+            /**
+             * Status
+             * @enum {string}
+             */
+            status: "active" | "awaiting_confirmation";
+            /** Token */
+            token: string;
+        };
+        /**
+         * PersonOut
+         * @description A practitioner.
+         */
+        PersonOut: {
+            /** Display Name */
+            display_name: string;
+            /** Id */
+            id: string;
+        };
+        /**
+         * PlannedDay
+         * @description One planned session: a date and the session for it.
+         */
+        "PlannedDay-Input": {
+            /**
+             * Date
+             * Format: date
+             */
+            date: string;
+            /**
+             * Fixed Day
+             * @description On this day only; otherwise until the end of its week.
+             * @default false
+             */
+            fixed_day: boolean;
+            /**
+             * Session
+             * @description Key of the session.
+             */
+            session: string;
+        };
+        /**
+         * PlannedDay
+         * @description One planned session: a date and the session for it.
+         */
+        "PlannedDay-Output": {
+            /**
+             * Date
+             * Format: date
+             */
+            date: string;
+            /**
+             * Fixed Day
+             * @description On this day only; otherwise until the end of its week.
+             * @default false
+             */
+            fixed_day: boolean;
+            /**
+             * Session
+             * @description Key of the session.
+             */
+            session: string;
+        };
+        /**
+         * PossibleDouble
+         * @description A session outside the plan on a day on which a planned one was done too: perhaps the same.
+         */
+        PossibleDouble: {
+            /**
+             * Day
+             * Format: date
+             */
+            day: string;
+            /** Name */
+            name: string;
+            /** Planned Id */
+            planned_id: string;
+        };
+        /**
+         * PracticeOut
+         * @description The practice of the person who is signed in.
+         */
+        PracticeOut: {
+            /** Emergency Text */
+            emergency_text: string;
+            /** Id */
+            id: string;
+            /** Name */
+            name: string;
+            /** Reply Time Text */
+            reply_time_text: string;
+            /** Time Zone */
+            time_zone: string;
+        };
+        /**
+         * PractitionerOut
+         * @description The person who is signed in.
+         */
+        PractitionerOut: {
+            /** Display Name */
+            display_name: string;
+            /** Email */
+            email: string;
+            /** Id */
+            id: string;
+        };
+        /**
+         * Prescription
+         * @description One exercise variant with its dose: repetitions or a hold, never both.
+         */
+        "Prescription-Input": {
+            /** Exercise */
+            exercise: string;
+            /**
+             * Hold S
+             * @description Hold in seconds, 1 to 300.
+             */
+            hold_s?: number | null;
+            /**
+             * Key
+             * @description Unique in the program; kept when the program is edited.
+             */
+            key: string;
+            /**
+             * Load Kg
+             * @description Weight in kg, 0 to 200.
+             */
+            load_kg?: number | null;
+            /**
+             * Note
+             * @default
+             */
+            note: string;
+            /**
+             * Reps High
+             * @description Most repetitions in a set, 1 to 50.
+             */
+            reps_high?: number | null;
+            /**
+             * Reps Low
+             * @description Fewest repetitions in a set, 1 to 50.
+             */
+            reps_low?: number | null;
+            /**
+             * Rest S
+             * @description Rest after the set in seconds, 0 to 600.
+             * @default 0
+             */
+            rest_s: number;
+            /** @description Each side in turn, or both together. */
+            sides: components["schemas"]["Sides"];
+            /**
+             * Tempo Down S
+             * @description Seconds on the way down, 1 to 10.
+             */
+            tempo_down_s?: number | null;
+            /** Variant */
+            variant: string;
+        };
+        /**
+         * Prescription
+         * @description One exercise variant with its dose: repetitions or a hold, never both.
+         */
+        "Prescription-Output": {
+            /** Exercise */
+            exercise: string;
+            /**
+             * Hold S
+             * @description Hold in seconds, 1 to 300.
+             */
+            hold_s: number | null;
+            /**
+             * Key
+             * @description Unique in the program; kept when the program is edited.
+             */
+            key: string;
+            /**
+             * Load Kg
+             * @description Weight in kg, 0 to 200.
+             */
+            load_kg: number | null;
+            /**
+             * Note
+             * @default
+             */
+            note: string;
+            /**
+             * Reps High
+             * @description Most repetitions in a set, 1 to 50.
+             */
+            reps_high: number | null;
+            /**
+             * Reps Low
+             * @description Fewest repetitions in a set, 1 to 50.
+             */
+            reps_low: number | null;
+            /**
+             * Rest S
+             * @description Rest after the set in seconds, 0 to 600.
+             * @default 0
+             */
+            rest_s: number;
+            /** @description Each side in turn, or both together. */
+            sides: components["schemas"]["Sides"];
+            /**
+             * Tempo Down S
+             * @description Seconds on the way down, 1 to 10.
+             */
+            tempo_down_s: number | null;
+            /** Variant */
+            variant: string;
+        };
+        /**
+         * ProblemOut
+         * @description Something in a program that does not fit.
+         */
+        ProblemOut: {
+            /** Code */
+            code: string;
+            fix: components["schemas"]["FixOut"] | null;
+            /** Message */
+            message: string;
+            /**
+             * Pointer
+             * @description JSON pointer into the content as it was sent.
+             */
+            pointer: string;
+            severity: components["schemas"]["Severity"];
+        };
+        /**
+         * ProgramContent
+         * @description Everything that a program version says.
+         */
+        "ProgramContent-Input": {
+            /** Days */
+            days: components["schemas"]["PlannedDay-Input"][];
+            /**
+             * Ends On
+             * @description Last day; null with a goal: the day before the goal.
+             */
+            ends_on?: string | null;
+            goal?: components["schemas"]["Goal"] | null;
+            /** Sessions */
+            sessions: (components["schemas"]["Circuit-Input"] | components["schemas"]["Walk-Input"] | components["schemas"]["Cardio-Input"] | components["schemas"]["Rest-Input"])[];
+            /**
+             * Starts On
+             * Format: date
+             * @description First day, YYYY-MM-DD.
+             */
+            starts_on: string;
+            /** Title */
+            title: string;
+        };
+        /**
+         * ProgramContent
+         * @description Everything that a program version says.
+         */
+        "ProgramContent-Output": {
+            /** Days */
+            days: components["schemas"]["PlannedDay-Output"][];
+            /**
+             * Ends On
+             * @description Last day; null with a goal: the day before the goal.
+             */
+            ends_on: string | null;
+            goal: components["schemas"]["Goal"] | null;
+            /** Sessions */
+            sessions: (components["schemas"]["Circuit-Output"] | components["schemas"]["Walk-Output"] | components["schemas"]["Cardio-Output"] | components["schemas"]["Rest-Output"])[];
+            /**
+             * Starts On
+             * Format: date
+             * @description First day, YYYY-MM-DD.
+             */
+            starts_on: string;
+            /** Title */
+            title: string;
+        };
+        /**
+         * ProgramList
+         * @description All published versions of a client, newest first.
+         */
+        ProgramList: {
+            /** Items */
+            items: components["schemas"]["ProgramSummary"][];
+        };
+        /**
+         * ProgramOut
+         * @description A published version.
+         */
+        ProgramOut: {
+            /** Changes */
+            changes: string[];
+            content: components["schemas"]["ProgramContent-Output"];
+            /**
+             * Effective On
+             * Format: date
+             * @description The client's own calendar day of publishing.
+             */
+            effective_on: string;
+            /** Id */
+            id: string;
+            /** Note */
+            note: string;
+            /** Number */
+            number: number;
+            /**
+             * Published At
+             * Format: date-time
+             */
+            published_at: string;
+            published_by: components["schemas"]["PersonOut"];
+            /** Title */
+            title: string;
+        };
+        /**
+         * ProgramShort
+         * @description The program in force.
+         */
+        ProgramShort: {
+            /** Number */
+            number: number;
+            /**
+             * Published At
+             * Format: date-time
+             */
+            published_at: string;
+            /** Title */
+            title: string;
+        };
+        /**
+         * ProgramSummary
+         * @description A published version without its content.
+         */
+        ProgramSummary: {
+            /** Changes */
+            changes: string[];
+            /**
+             * Effective On
+             * Format: date
+             * @description The client's own calendar day of publishing.
+             */
+            effective_on: string;
+            /** Id */
+            id: string;
+            /** Note */
+            note: string;
+            /** Number */
+            number: number;
+            /**
+             * Published At
+             * Format: date-time
+             */
+            published_at: string;
+            published_by: components["schemas"]["PersonOut"];
+            /** Title */
+            title: string;
+        };
+        /**
+         * PublishBody
+         * @description A program to publish.
+         */
+        PublishBody: {
+            content: components["schemas"]["ProgramContent-Input"];
+            /**
+             * Note
+             * @description Why, for the record; the client does not see it.
+             * @default
+             */
+            note: string;
+        };
+        /**
+         * Quality
+         * @description What a movement trains.
+         * @enum {string}
+         */
+        Quality: "hip_control" | "knee_control" | "single_leg_strength" | "calf_strength" | "descent_control" | "trunk_control" | "shoulder_control" | "balance" | "carrying" | "mobility";
+        /**
+         * RatioOut
+         * @description Done over prescribed among what was due, 0 to 1: a range while some of it is not heard.
+         */
+        RatioOut: {
+            /** Done */
+            done: number;
+            /** High */
+            high: number | null;
+            /**
+             * Low
+             * @description Null where nothing was prescribed.
+             */
+            low: number | null;
+            /** Prescribed */
+            prescribed: number;
+        };
+        /**
+         * ReasonOut
+         * @description Why a client has their place.
+         */
+        ReasonOut: {
+            kind: components["schemas"]["Kind"];
+            /** Rule */
+            rule: string;
+            /** Sentence */
+            sentence: string;
+            /** Since */
+            since: string | null;
+            /** Source */
+            source: string;
+        };
+        /**
+         * Refused
+         * @description An item that was kept aside; it is held, and a person will look at it.
+         */
+        Refused: {
+            /** Id */
+            id: string;
+            /** Problem */
+            problem: {
+                [key: string]: unknown;
+            };
+            /** Seq */
+            seq: number | null;
+        };
+        /**
+         * RefusedEventList
+         * @description Items kept aside, oldest first.
+         */
+        RefusedEventList: {
+            /** Items */
+            items: components["schemas"]["RefusedEventOut"][];
+        };
+        /**
+         * RefusedEventOut
+         * @description An item kept aside, whole.
+         */
+        RefusedEventOut: {
+            /** Device Id */
+            device_id: string;
+            /** Event Id */
+            event_id: string;
+            /** Problem */
+            problem: {
+                [key: string]: unknown;
+            };
+            /** Raw */
+            raw: string;
+            /**
+             * Received At
+             * Format: date-time
+             */
+            received_at: string;
+            /** Seq */
+            seq: number | null;
+        };
+        /**
+         * Region
+         * @description A place on the body, as a client can name it.
+         * @enum {string}
+         */
+        Region: "head" | "neck" | "shoulder" | "upper_arm" | "elbow" | "forearm" | "hand" | "chest" | "abdomen" | "upper_back" | "lower_back" | "hip" | "groin" | "buttock" | "thigh" | "knee" | "shin" | "calf" | "achilles" | "ankle" | "foot";
+        /**
+         * RepetitionDose
+         * @description Usual dose of a variant that is counted.
+         */
+        RepetitionDose: {
+            /**
+             * Reps
+             * @description Fewest and most repetitions in a set, a side where done for each side.
+             */
+            reps: [
+                number,
+                number
+            ];
+        };
+        /**
+         * Rest
+         * @description A day named as rest. It is never prescribed work and never counted.
+         */
+        "Rest-Input": {
+            /**
+             * Key
+             * @description Unique in the program; kept when the program is edited.
+             */
+            key: string;
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            kind: "rest";
+            /** Name */
+            name: string;
+            /**
+             * Note
+             * @default
+             */
+            note: string;
+        };
+        /**
+         * Rest
+         * @description A day named as rest. It is never prescribed work and never counted.
+         */
+        "Rest-Output": {
+            /**
+             * Key
+             * @description Unique in the program; kept when the program is edited.
+             */
+            key: string;
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            kind: "rest";
+            /** Name */
+            name: string;
+            /**
+             * Note
+             * @default
+             */
+            note: string;
+        };
+        /**
+         * RetryOut
+         * @description Whether an item could be taken now, else why not.
+         */
+        RetryOut: {
+            /** Accepted */
+            accepted: boolean;
+            /** Problem */
+            problem: {
+                [key: string]: unknown;
+            } | null;
+        };
+        /**
+         * Ridge
+         * @description The weeks of a program as loads, planned and done.
+         */
+        Ridge: {
+            goal: components["schemas"]["GoalOut"] | null;
+            /** Heard Until */
+            heard_until: string | null;
+            /**
+             * Today
+             * Format: date
+             */
+            today: string;
+            /** Weeks */
+            weeks: components["schemas"]["RidgeWeek"][];
+        };
+        /**
+         * RidgeWeek
+         * @description One week of the ridge, Monday to Sunday.
+         */
+        RidgeWeek: {
+            /** Done Load */
+            done_load: number;
+            /**
+             * Due Share
+             * @description Running week only: share of its planned load that was due by the last day heard, over 0 to 1. Draw the week at done_load / due_share; null while nothing is due.
+             */
+            due_share: number | null;
+            /**
+             * Heard
+             * @enum {string}
+             */
+            heard: "all" | "part" | "none";
+            /** Planned Load */
+            planned_load: number;
+            /**
+             * Starts On
+             * Format: date
+             */
+            starts_on: string;
+        };
+        /**
+         * Row
+         * @description One client in the caseload.
+         */
+        Row: {
+            adherence: components["schemas"]["AdherencePair"];
+            client: components["schemas"]["RowClient"];
+            goal: components["schemas"]["GoalAhead"] | null;
+            group: components["schemas"]["Group"];
+            /** Happened */
+            happened: string;
+            /** Last Days */
+            last_days: components["schemas"]["DayMark"][];
+            /** Last Heard At */
+            last_heard_at: string | null;
+            /** Open Flags */
+            open_flags: components["schemas"]["FlagShort"][];
+            pain: components["schemas"]["WorstPain"] | null;
+            /** Place */
+            place: number;
+            reason: components["schemas"]["ReasonOut"];
+            ridge: components["schemas"]["Ridge"];
+            suggestion: components["schemas"]["RowSuggestion"] | null;
+            /** Weeks To Trip */
+            weeks_to_trip: number | null;
+        };
+        /**
+         * RowClient
+         * @description Whose row it is. The age is that of the year, since only the year of birth is kept.
+         */
+        RowClient: {
+            /** Age */
+            age: number | null;
+            /** Display Name */
+            display_name: string;
+            /** Id */
+            id: string;
+        };
+        /**
+         * RowSuggestion
+         * @description What could be done next, and the flag that is answered by it.
+         */
+        RowSuggestion: {
+            action: components["schemas"]["Action"] | null;
+            /** Flag Id */
+            flag_id: string | null;
+            /** Sentence */
+            sentence: string;
+        };
+        /**
+         * SessionOut
+         * @description A planned session with what was reported. Loads are effort times minutes.
+         */
+        SessionOut: {
+            /**
+             * Date
+             * Format: date
+             */
+            date: string;
+            /** Done Load */
+            done_load: number | null;
+            /** Done On */
+            done_on: string | null;
+            /** Effort */
+            effort: number | null;
+            /** Kind */
+            kind: string;
+            /** Minutes */
+            minutes: number | null;
+            /** Name */
+            name: string;
+            /** Planned Id */
+            planned_id: string;
+            /** Planned Load */
+            planned_load: number | null;
+            /** Program Version */
+            program_version: number;
+            /** Sets Done */
+            sets_done: number;
+            /** Sets Prescribed */
+            sets_prescribed: number;
+            /**
+             * Settled
+             * @description False while the phone may hold more than it has told.
+             */
+            settled: boolean;
+            status: components["schemas"]["Status"];
+        };
+        /**
+         * SessionSum
+         * @description What one session asks for.
+         */
+        SessionSum: {
+            /** Key */
+            key: string;
+            /**
+             * Minutes
+             * @description Expected minutes; null where nothing tells.
+             */
+            minutes: number | null;
+            /**
+             * Planned Load
+             * @description Expected effort (0 to 10) times minutes, arbitrary units.
+             */
+            planned_load: number | null;
+            /** Sets */
+            sets: number;
+        };
+        /**
+         * Severity
+         * @description An error stops publishing, a warning does not.
+         * @enum {string}
+         */
+        Severity: "error" | "warning";
+        /**
+         * Sides
+         * @description Whether a dose is for each side in turn or for both together.
+         * @enum {string}
+         */
+        Sides: "each" | "both";
+        /**
+         * SignInBody
+         * @description Who signs in.
+         */
+        SignInBody: {
+            /** Code */
+            code?: string | null;
+            /** Email */
+            email: string;
+            /** Password */
+            password: string;
+        };
+        /**
+         * SpanAdherence
+         * @description Adherence over a span of days, by session and by set.
+         */
+        SpanAdherence: {
+            by_session: components["schemas"]["RatioOut"];
+            by_set: components["schemas"]["RatioOut"];
+        };
+        /**
+         * Status
+         * @description What is known of a planned session.
+         * @enum {string}
+         */
+        Status: "done" | "partly" | "open" | "missed" | "not_heard" | "to_come";
+        /**
+         * SuccessorOut
+         * @description A new number range for a phone whose numbers are used by another one.
+         */
+        SuccessorOut: {
+            /** Device Id */
+            device_id: string;
+            /** Token */
+            token: string;
+        };
+        /**
+         * SyncBody
+         * @description What a phone sends. Each event is judged by itself; see decision 0001 for kinds and bodies.
+         */
+        SyncBody: {
+            /**
+             * Cursor
+             * @default 0
+             */
+            cursor: number;
+            /**
+             * Events
+             * @default []
+             */
+            events: unknown[];
+        };
+        /**
+         * SyncOut
+         * @description What the practice now holds of this phone, and what is new for it.
+         */
+        SyncOut: {
+            /** Acknowledged Through */
+            acknowledged_through: number;
+            /** Changes */
+            changes: components["schemas"]["ChangeOut"][];
+            /** Cursor */
+            cursor: number;
+            /** Refused */
+            refused: components["schemas"]["Refused"][];
+            /** Server Epoch */
+            server_epoch: string;
+            /**
+             * Server Time
+             * Format: date-time
+             */
+            server_time: string;
+        };
+        /**
+         * TemplateBody
+         * @description A program without dates: sessions, and which of them come in which week.
+         */
+        TemplateBody: {
+            /**
+             * About
+             * @description For whom and for what.
+             * @default
+             */
+            about: string;
+            /** Name */
+            name: string;
+            /** Sessions */
+            sessions: (components["schemas"]["Circuit-Input"] | components["schemas"]["Walk-Input"] | components["schemas"]["Cardio-Input"] | components["schemas"]["Rest-Input"])[];
+            /**
+             * Weeks
+             * @description Week by week from the start; the last one repeats until the program ends.
+             */
+            weeks: components["schemas"]["TemplateDay-Input"][][];
+        };
+        /**
+         * TemplateDay
+         * @description One planned session of a template's week.
+         */
+        "TemplateDay-Input": {
+            /**
+             * Fixed Day
+             * @description On this day only; otherwise until the end of its week.
+             * @default false
+             */
+            fixed_day: boolean;
+            /**
+             * Session
+             * @description Key of the session.
+             */
+            session: string;
+            weekday: components["schemas"]["Weekday"];
+        };
+        /**
+         * TemplateDay
+         * @description One planned session of a template's week.
+         */
+        "TemplateDay-Output": {
+            /**
+             * Fixed Day
+             * @description On this day only; otherwise until the end of its week.
+             * @default false
+             */
+            fixed_day: boolean;
+            /**
+             * Session
+             * @description Key of the session.
+             */
+            session: string;
+            weekday: components["schemas"]["Weekday"];
+        };
+        /**
+         * TemplateList
+         * @description All templates: the practice's own by name, then those that come with the program.
+         */
+        TemplateList: {
+            /** Items */
+            items: components["schemas"]["TemplateOut"][];
+        };
+        /**
+         * TemplateOut
+         * @description A template, the practice's own or one that comes with the program.
+         */
+        TemplateOut: {
+            /** About */
+            about: string;
+            /**
+             * Id
+             * @description UUIDv7 of the practice's own, a code for those that come with the program.
+             */
+            id: string;
+            /** Name */
+            name: string;
+            /** Sessions */
+            sessions: (components["schemas"]["Circuit-Output"] | components["schemas"]["Walk-Output"] | components["schemas"]["Cardio-Output"] | components["schemas"]["Rest-Output"])[];
+            /** Shipped */
+            shipped: boolean;
+            /** Weeks */
+            weeks: components["schemas"]["TemplateDay-Output"][][];
+        };
+        /**
+         * Thresholds
+         * @description Numbers of the rules that a practitioner may set for one client.
+         */
+        Thresholds: {
+            /**
+             * Pain Stop
+             * @description Pain rating, 0 to 10, from which a movement is stopped
+             * @default 6
+             */
+            pain_stop: number;
+        };
+        /**
+         * Timeline
+         * @description A page of what happened, oldest first.
+         */
+        Timeline: {
+            /** Items */
+            items: components["schemas"]["TimelineItem"][];
+            /** Next Cursor */
+            next_cursor: string | null;
+        };
+        /**
+         * TimelineItem
+         * @description One thing that happened.
+         */
+        TimelineItem: {
+            /**
+             * At
+             * Format: date-time
+             */
+            at: string;
+            /** Body */
+            body: {
+                [key: string]: unknown;
+            };
+            /** Event Id */
+            event_id: string | null;
+            /** Kind */
+            kind: string;
+            /**
+             * Local Date
+             * Format: date
+             */
+            local_date: string;
+            /** Source */
+            source: string;
+        };
+        /** ValidationError */
+        ValidationError: {
+            /** Context */
+            ctx?: Record<string, never>;
+            /** Input */
+            input?: unknown;
+            /** Location */
+            loc: (string | number)[];
+            /** Message */
+            msg: string;
+            /** Error Type */
+            type: string;
+        };
+        /**
+         * Variant
+         * @description One rung of the ladder.
+         */
+        Variant: {
+            /** Dose */
+            dose: components["schemas"]["RepetitionDose"] | components["schemas"]["HoldDose"];
+            /**
+             * How
+             * @description What the client does, in order.
+             */
+            how: string[];
+            /**
+             * Kit
+             * @description What is needed in the house, all of it.
+             */
+            kit: components["schemas"]["Kit"][];
+            load: components["schemas"]["LoadNeed"];
+            /**
+             * Name
+             * @description Name in full words, read after the exercise's: 'hand on the rail'.
+             */
+            name: string;
+            /**
+             * Short
+             * @description Caption for a narrow place, at most 14 letters; may be empty.
+             */
+            short: string;
+            /**
+             * Variant
+             * @description Code of the variant, unique within its exercise.
+             */
+            variant: string;
+        };
+        /**
+         * WaitingMark
+         * @description Why a phone is not heard yet.
+         */
+        WaitingMark: {
+            /** Check Number */
+            check_number: string;
+            /** Pairing Id */
+            pairing_id: string;
+        };
+        /**
+         * WaitingPairing
+         * @description A phone that waits until someone has compared the number it shows.
+         */
+        WaitingPairing: {
+            /** Check Number */
+            check_number: string;
+            /** Client Id */
+            client_id: string;
+            /** Client Name */
+            client_name: string;
+            /**
+             * Created At
+             * Format: date-time
+             */
+            created_at: string;
+            /** Id */
+            id: string;
+        };
+        /**
+         * WaitingPairings
+         * @description Phones that wait.
+         */
+        WaitingPairings: {
+            /** Items */
+            items: components["schemas"]["WaitingPairing"][];
+        };
+        /**
+         * Walk
+         * @description A walk, with or without a pack.
+         */
+        "Walk-Input": {
+            /**
+             * Ascent M
+             * @description Metres up, 0 to 5000.
+             * @default 0
+             */
+            ascent_m: number;
+            /**
+             * Descent M
+             * @description Metres down, 0 to 5000.
+             * @default 0
+             */
+            descent_m: number;
+            /**
+             * Distance Km
+             * @description Kilometres, up to 100.
+             */
+            distance_km: number;
+            /**
+             * Expected Effort
+             * @description Expected session effort, 0 to 10.
+             */
+            expected_effort: number;
+            /**
+             * Expected Minutes
+             * @description Minutes; null: estimated from the dose.
+             */
+            expected_minutes?: number | null;
+            /**
+             * Key
+             * @description Unique in the program; kept when the program is edited.
+             */
+            key: string;
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            kind: "walk";
+            /** Name */
+            name: string;
+            /**
+             * Note
+             * @default
+             */
+            note: string;
+            /**
+             * Pack Kg
+             * @description Weight of the pack in kg, 0 to 60.
+             * @default 0
+             */
+            pack_kg: number;
+        };
+        /**
+         * Walk
+         * @description A walk, with or without a pack.
+         */
+        "Walk-Output": {
+            /**
+             * Ascent M
+             * @description Metres up, 0 to 5000.
+             * @default 0
+             */
+            ascent_m: number;
+            /**
+             * Descent M
+             * @description Metres down, 0 to 5000.
+             * @default 0
+             */
+            descent_m: number;
+            /**
+             * Distance Km
+             * @description Kilometres, up to 100.
+             */
+            distance_km: number;
+            /**
+             * Expected Effort
+             * @description Expected session effort, 0 to 10.
+             */
+            expected_effort: number;
+            /**
+             * Expected Minutes
+             * @description Minutes; null: estimated from the dose.
+             */
+            expected_minutes: number | null;
+            /**
+             * Key
+             * @description Unique in the program; kept when the program is edited.
+             */
+            key: string;
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            kind: "walk";
+            /** Name */
+            name: string;
+            /**
+             * Note
+             * @default
+             */
+            note: string;
+            /**
+             * Pack Kg
+             * @description Weight of the pack in kg, 0 to 60.
+             * @default 0
+             */
+            pack_kg: number;
+        };
+        /**
+         * Weekday
+         * @description A day of the week.
+         * @enum {string}
+         */
+        Weekday: "mon" | "tue" | "wed" | "thu" | "fri" | "sat" | "sun";
+        /**
+         * WeekSum
+         * @description What one week asks for, Monday to Sunday.
+         */
+        WeekSum: {
+            /**
+             * Minutes
+             * @description Expected minutes; null where those of a session are not known.
+             */
+            minutes: number | null;
+            /**
+             * Planned Load
+             * @description Sum of effort times minutes; null where not known.
+             */
+            planned_load: number | null;
+            /** Sessions */
+            sessions: number;
+            /**
+             * Starts On
+             * Format: date
+             */
+            starts_on: string;
+        };
+        /**
+         * WorstPain
+         * @description The highest rating of the last 7 days.
+         */
+        WorstPain: {
+            /**
+             * On
+             * Format: date
+             */
+            on: string;
+            /** Region */
+            region: string;
+            /** Side */
+            side: string;
+            /** Worst 7D */
+            worst_7d: number;
+        };
+    };
+    responses: never;
+    parameters: never;
+    requestBodies: never;
+    headers: never;
+    pathItems: never;
+}
+export type $defs = Record<string, never>;
+export interface operations {
+    readCaseload: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Caseload"];
+                };
+            };
+        };
+    };
+    listClients: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClientList"];
+                };
+            };
+        };
+    };
+    createClient: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ClientBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClientOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    readClient: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClientOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    updateClient: {
+        parameters: {
+            query?: never;
+            header?: {
+                "if-match"?: string | null;
+            };
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ClientPatch"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClientOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    readAdherence: {
+        parameters: {
+            query?: {
+                from?: string | null;
+                to?: string | null;
+            };
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AdherenceOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    listDevices: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DeviceList"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    inviteClient: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["InvitationBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["InvitationOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    listMessages: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MessageList"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    sendMessage: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MessageBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MessageOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    readOverview: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Overview"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    listPrograms: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProgramList"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    publishProgram: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description ETag that the change was made from. */
+                "if-match"?: string | null;
+            };
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PublishBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProgramOut"];
+                };
+            };
+            /** @description Someone else changed it first. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    readProgram: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+                /** @description Number of the version, 1 for the first. */
+                number: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProgramOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    checkProgram: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CheckBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ChecksOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    readCurrentProgram: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProgramOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    readDraft: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DraftOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    saveDraft: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description ETag that the change was made from. */
+                "if-match"?: string | null;
+            };
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DraftBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DraftOut"];
+                };
+            };
+            /** @description Someone else changed it first. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    dropDraft: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    layOutTemplate: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["FromTemplateBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProgramContent-Output"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    listRefusedEvents: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RefusedEventList"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    retryRefusedEvent: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+                event_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RetryOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    readTimeline: {
+        parameters: {
+            query?: {
+                cursor?: string | null;
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Timeline"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    revokeDevice: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                device_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DeviceOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    succeedDevice: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SuccessorOut"];
+                };
+            };
+        };
+    };
+    listExercises: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description ETag that the caller holds. */
+                "if-none-match"?: string | null;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    /** @description Changes with the texts. */
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ExerciseList"];
+                };
+            };
+            /** @description The caller's copy is up to date. */
+            304: {
+                headers: {
+                    /** @description Changes with the texts. */
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    readExercise: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description ETag that the caller holds. */
+                "if-none-match"?: string | null;
+            };
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    /** @description Changes with the texts. */
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Exercise"];
+                };
+            };
+            /** @description The caller's copy is up to date. */
+            304: {
+                headers: {
+                    /** @description Changes with the texts. */
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    listFlags: {
+        parameters: {
+            query?: {
+                client_id?: string | null;
+                status?: components["schemas"]["FlagStatus"] | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FlagList"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    decideFlag: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                flag_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DecisionBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Decided"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    listen: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+        };
+    };
+    readMe: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Me"];
+                };
+            };
+        };
+    };
+    listWaitingPairings: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WaitingPairings"];
+                };
+            };
+        };
+    };
+    pairPhone: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PairingBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PairingOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    confirmPairing: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                pairing_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["ConfirmationBody"] | null;
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DeviceOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    refusePairing: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                pairing_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DeviceOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    signIn: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SignInBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Me"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    signOut: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+        };
+    };
+    sync: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SyncBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SyncOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    listTemplates: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TemplateList"];
+                };
+            };
+        };
+    };
+    createTemplate: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TemplateBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TemplateOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    isAlive: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        [key: string]: string;
+                    };
+                };
+            };
+        };
+    };
+    readMetrics: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+        };
+    };
+    isReady: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        [key: string]: string;
+                    };
+                };
+            };
+        };
+    };
+}
