@@ -1,17 +1,26 @@
 import '../shared/css/index.css';
+import './css/client.css';
 import { render } from 'preact';
 import { start } from '../outbox';
-import { Pages, startRouter } from '../shared/router';
+import { startRouter } from '../shared/router';
 import { startTheme } from '../shared/theme';
 import { startUnits } from '../shared/units';
 import { startLanguage } from '../shared/words/mechanism';
 import { registerWorker } from '../sw/register';
-import { otherwise, routes } from './screens';
+import { App } from './App';
+import { watchTime } from './phone';
+import { watchInstall } from './screens/pair/install';
+import { loadPending, takeLinkCode } from './screens/pair/pending';
+import { startRestKeeping } from './session/rest';
 
+takeLinkCode();
+startRouter('/app');
 startTheme();
 startUnits();
-startRouter('/app');
-// What is on the phone is read before the first drawing: the phone never shows "loading" for what it already has.
+watchTime();
+watchInstall();
+// What is on the phone is read before the first drawing: it takes milliseconds, and nobody sees an empty page first.
 await Promise.all([startLanguage(), start()]);
-render(<Pages routes={routes} otherwise={otherwise} />, document.getElementById('app')!);
+await Promise.all([startRestKeeping(), loadPending()]);
+render(<App />, document.getElementById('app')!);
 void registerWorker();

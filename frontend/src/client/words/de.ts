@@ -1,11 +1,10 @@
 import type { Translation } from '../../shared/words/mechanism';
+import care from './de/care';
+import frame from './de/frame';
+import kit from './de/kit';
+import pages from './de/pages';
+import session from './de/session';
 import type en from './en';
 
-const de: Translation<typeof en> = {
-  appName: 'Steadfoot',
-  today: 'Heute',
-  notFoundTitle: 'Diese Seite gibt es nicht',
-  notFoundText: 'Der Link ist vielleicht alt. Nichts, was du gesichert hast, ist verloren.',
-  goToToday: 'Zu heute',
-};
+const de: Translation<typeof en> = { ...frame, ...session, ...care, ...pages, ...kit };
 export default de;

@@ -1,9 +1,9 @@
 /** The phone app's words, English. Whole sentences, short, no blame; `{name}` is filled in. */
-const en = {
-  appName: 'Steadfoot',
-  today: 'Today',
-  notFoundTitle: 'This page is not here',
-  notFoundText: 'The link may be old. Nothing you saved is lost.',
-  goToToday: 'Go to today',
-} as const;
+import care from './en/care';
+import frame from './en/frame';
+import kit from './en/kit';
+import pages from './en/pages';
+import session from './en/session';
+
+const en = { ...frame, ...session, ...care, ...pages, ...kit } as const;
 export default en;

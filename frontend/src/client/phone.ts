@@ -1,0 +1,59 @@
+/** What the pages read of this phone: the outbox's signals, joined into the plan and how far each session has come. */
+import { computed, signal } from '@preact/signals';
+import { addDays, daysBetween, dayAndTime, mondayOf, time, today } from '../shared/dates';
+import { acknowledged, device, events, lastReceivedAt, olderPrograms, practice, program, sessions, settings, waitingSince } from '../outbox';
+import { dayOf } from '../outbox/fold';
+import { painThresholds } from './care/advice';
+import { dayPlan, progressIn } from './session/day';
+import { wholePlan, type Planned, type Version } from './session/plan';
+import { progressOf, type Progress } from './session/progress';
+
+/** Moves on with each minute and whenever the page is seen again: a phone app is left open over midnight. */
+export const now = signal(new Date());
+export const day = computed(() => today(now.value));
+
+export function watchTime(): void {
+  const look = () => (now.value = new Date());
+  setInterval(look, 30_000);
+  document.addEventListener('visibilitychange', look);
+}
+
+export const progress = computed<ReadonlyMap<string, Progress>>(
+  () => new Map([...sessions.value].map(([id, state]) => [id, progressOf(state)])),
+);
+export const progressFor = (planned_id: string): Progress => progressIn(progress.value)(planned_id);
+
+/** Newest first. */
+export const versions = computed<Version[]>(() =>
+  [program.value, ...olderPrograms.value].filter((one) => one !== null) as unknown as Version[],
+);
+export const plan = computed(() => wholePlan(versions.value, progress.value));
+export const findPlanned = (planned_id: string): Planned | null => plan.value.find((planned) => planned.planned_id === planned_id) ?? null;
+export const dayNow = computed(() => dayPlan(program.value?.content ?? null, plan.value, progressIn(progress.value), day.value));
+
+/** Before the practice has said more, what the pairing told. */
+export const practiceName = computed(() => practice.value?.name ?? device.value?.practice_name ?? '');
+export const practitioner = computed(() => practice.value?.practitioner ?? device.value?.practitioner_name ?? '');
+/** "Maren", as one speaks of her; the whole name stands on Practice. */
+export const firstName = computed(() => practitioner.value.split(' ')[0] ?? '');
+export const thresholds = computed(() => painThresholds(settings.value?.thresholds));
+
+/** "18:09" today, "Wed 18:09" before. */
+export const whenWords = (at: string): string => (today(new Date(at)) === day.value ? time(at) : dayAndTime(at));
+export const lastContact = computed(() => (lastReceivedAt.value ? whenWords(lastReceivedAt.value) : null));
+export const silentDays = computed(() => (waitingSince.value ? daysBetween(waitingSince.value.slice(0, 10), day.value) : 0));
+
+/** How many laid stones are on this phone and how many of them the practice holds: of one session, or of the running week. */
+export function keptSets(planned_id: string | null): { saved: number; received: number } {
+  const monday = mondayOf(day.value);
+  const laid = new Map<string, number>();
+  for (const event of events.value) {
+    const { body } = event;
+    const counts = planned_id ? body.planned_id === planned_id : dayOf(event) >= monday && dayOf(event) <= addDays(monday, 6);
+    if (event.kind !== 'set_ticked' || !counts) continue;
+    if (progressFor(String(body.planned_id)).done.has(`${String(body.prescription)}/${String(body.round)}`)) {
+      laid.set(`${String(body.planned_id)} ${String(body.prescription)} ${String(body.round)}`, event.seq);
+    }
+  }
+  return { saved: laid.size, received: [...laid.values()].filter((seq) => seq <= acknowledged.value).length };
+}

@@ -1,0 +1,84 @@
+import { useState } from 'preact/hooks';
+import { connection, device, sendNow, samePerson, type Device } from '../../outbox';
+import { Button } from '../../shared/form/Button';
+import { navigate } from '../../shared/router';
+import { BackLink, Screen } from '../parts/Screen';
+import { t } from '../words';
+import { CodeForm, failureWords } from './pair/CodeForm';
+import { InstallHint, StorageWords, WhatItIs } from './pair/parts';
+import { accept, ask, linkCode, pairingAnew, pending, putAway } from './pair/pending';
+
+const who = ({ client_name, practice_name, practitioner_name }: Device) => ({ client: client_name, practice: practice_name, practitioner: practitioner_name });
+
+/** The first page of a phone without a practice, and of one that shall be paired anew. */
+export function Welcome() {
+  const known = device.value;
+  const [declined, setDeclined] = useState(false);
+  if (pending.value) return <Confirm fresh={pending.value} onDeclined={() => setDeclined(true)} />;
+  if (known && !pairingAnew.value) return <Already known={known} />;
+  return (
+    <Screen title={t('welcomeTitle')} where={known ? <BackLink to="/me">{t('me')}</BackLink> : undefined}>
+      <p role="status">{declined && t('pairDeclined')}</p>
+      <p>{t('welcomeText')}</p>
+      <InstallHint />
+      <CodeForm initial={linkCode.value ?? ''} onCode={ask} />
+      <StorageWords />
+      <WhatItIs />
+    </Screen>
+  );
+}
+
+/** Who the practice is, before anything is joined. */
+function Confirm({ fresh, onDeclined }: { fresh: Device; onDeclined: () => void }) {
+  const known = device.value;
+  const [problem, setProblem] = useState<string | null>(null);
+  const yes = () => accept().then(() => navigate('/', { replace: true }), (error: unknown) => setProblem(failureWords(error)));
+  const no = () => putAway().then(onDeclined);
+  return (
+    <Screen
+      title={t('pairWith')}
+      foot={<div class="stack"><Button kind="main" wide onClick={() => void yes()}>{t('pairAccept')}</Button><Button wide onClick={() => void no()}>{t('pairDecline')}</Button></div>}
+    >
+      <p class="who">{t('pairWho', who(fresh))}</p>
+      {known && !samePerson(known, fresh) && <p class="urgent">{t('alreadyOther', { client: who(known).client })}</p>}
+      <p class="trouble" role="alert">{problem}</p>
+      <StorageWords />
+      <WhatItIs />
+    </Screen>
+  );
+}
+
+/** A pairing link was opened on a paired phone, or the person asked for it: nothing happens by itself. */
+function Already({ known }: { known: Device }) {
+  const keep = () => putAway().then(() => navigate('/', { replace: true }));
+  return (
+    <Screen
+      title={t('alreadyTitle')}
+      foot={<div class="stack"><Button kind="main" wide onClick={() => void keep()}>{t('alreadyKeep')}</Button><Button wide onClick={() => (pairingAnew.value = true)}>{t('alreadyGo')}</Button></div>}
+    >
+      <p>{t('alreadyText', who(known))}</p>
+      <p>{t('alreadyOther', who(known))}</p>
+    </Screen>
+  );
+}
+
+/** Invited by a link: the practice compares four digits before this phone is let in. */
+export function Waiting() {
+  const known = device.value;
+  const [looked, setLooked] = useState(false);
+  if (!known) return null;
+  const look = async () => {
+    await sendNow();
+    setLooked(true);
+  };
+  return (
+    <Screen title={t('waitTitle', { practitioner: who(known).practitioner })}>
+      <p class="check-number">{known.check_number}</p>
+      <p>{t('waitText', { practice: who(known).practice })}</p>
+      <p class="note">{t('waitWhy')}</p>
+      <div class="block"><Button wide onClick={() => void look()}>{t('waitCheck')}</Button></div>
+      <p role="status">{looked && connection.value === 'waiting' && t('waitStill')}</p>
+      <WhatItIs />
+    </Screen>
+  );
+}

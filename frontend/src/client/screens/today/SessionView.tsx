@@ -1,0 +1,111 @@
+import { useComputed } from '@preact/signals';
+import { program, sessions } from '../../../outbox';
+import { Button, ButtonLink } from '../../../shared/form/Button';
+import { Arrow } from '../../../shared/marks/marks';
+import { navigate } from '../../../shared/router';
+import { answersWords, exerciseName, sessionNote, sessionPath, setPath, walkWords } from '../../parts/names';
+import { RestBar } from '../../parts/RestBar';
+import { findPlanned, progressFor } from '../../phone';
+import { restIsOver } from '../../session/rest';
+import type { Planned } from '../../session/plan';
+import { laidCount, nextSet } from '../../session/progress';
+import { t } from '../../words';
+import { Stones } from './Stones';
+
+export function sessionTitle({ session }: Planned): string {
+  return session.kind === 'circuit' ? t('roundsTitle', { name: session.name, n: session.rounds }) : session.name;
+}
+
+/** The session's answers, once given. */
+function Finished({ planned }: { planned: Planned }) {
+  const progress = progressFor(planned.planned_id);
+  if (!progress.finished) return null;
+  return (
+    <p>
+      <span class="done">{t('finishedWord')}</span> {answersWords(progress)}
+    </p>
+  );
+}
+
+function newerWaits(planned: Planned): boolean {
+  return program.value !== null && program.value.number > planned.version.number;
+}
+
+function CircuitBody({ planned }: { planned: Planned }) {
+  const progress = progressFor(planned.planned_id);
+  const settled = nextSet(planned.session, progress) === null;
+  return (
+    <>
+      <Finished planned={planned} />
+      <Stones planned={planned} end={progress.finished ? t('finishedText') : settled ? t('allSettled') : t('thenQuestions')} />
+      {newerWaits(planned) && <p class="note centered">{t('newLater')}</p>}
+      <p class="sr" role="status">{restIsOver.value && t('restOver')}</p>
+    </>
+  );
+}
+
+function WalkBody({ planned }: { planned: Planned }) {
+  const walk = sessions.value.get(planned.planned_id)?.walk;
+  return (
+    <>
+      <p class="planned">{sessionNote(planned.session)}</p>
+      {walk && <p><span class="done">{t('doneWord')}</span> {walkWords(walk)}</p>}
+      {!walk && <Finished planned={planned} />}
+    </>
+  );
+}
+
+export function SessionBody({ planned }: { planned: Planned }) {
+  return (
+    <>
+      {planned.session.note && <p class="note session-note">{planned.session.note}</p>}
+      {planned.session.kind === 'circuit' ? <CircuitBody planned={planned} /> : <WalkBody planned={planned} />}
+    </>
+  );
+}
+
+/** The one next step of a session. */
+function MainStep({ planned }: { planned: Planned }) {
+  const { session, planned_id } = planned;
+  const progress = progressFor(planned_id);
+  if (progress.finished) return <ButtonLink kind="other" to={`${sessionPath(planned_id)}/after`}>{t('changeAnswers')}</ButtonLink>;
+  if (session.kind !== 'circuit') {
+    return <ButtonLink kind="main" to={`${sessionPath(planned_id)}/after`}>{t(session.kind === 'walk' ? 'enterWalk' : 'enterCardio')}</ButtonLink>;
+  }
+  const next = nextSet(session, progress);
+  if (!next) return <ButtonLink kind="main" to={`${sessionPath(planned_id)}/after`}>{t('finishMain')} <Arrow /></ButtonLink>;
+  return (
+    <ButtonLink kind="main" to={setPath(planned_id, next.prescription.key, next.round)}>
+      {t('see', { exercise: exerciseName(planned, next.prescription) })} <Arrow />
+    </ButtonLink>
+  );
+}
+
+export const hurtPath = (planned_id?: string): string => (planned_id ? `/hurts?session=${planned_id}` : '/hurts');
+
+export function SessionFoot({ planned }: { planned: Planned }) {
+  return (
+    <>
+      <RestBar />
+      <div class="row steps">
+        <MainStep planned={planned} />
+        <ButtonLink kind="hurt" to={hurtPath(planned.planned_id)}>{t('itHurts')}</ButtonLink>
+      </div>
+    </>
+  );
+}
+
+/** Begun, not finished, stones still open: one may stop here too. */
+export function StopEarly({ planned }: { planned: Planned }) {
+  const progress = progressFor(planned.planned_id);
+  const begun = laidCount(planned.session, progress) > 0 || progress.left_out.size > 0;
+  if (planned.session.kind !== 'circuit' || progress.finished || !begun || !nextSet(planned.session, progress)) return null;
+  return (
+    <p class="centered">
+      <Button kind="quiet" onClick={() => navigate(`${sessionPath(planned.planned_id)}/after`)}>{t('stopEarly')}</Button>
+    </p>
+  );
+}
+
+/** Follows the plan while the page is open. */
+export const usePlanned = (planned_id: string) => useComputed(() => findPlanned(planned_id)).value;

@@ -1,0 +1,53 @@
+/** The exercise entries that a program version carries, as far as the phone shows them. */
+import type { Prescription } from '../../shared/program';
+
+export interface Variant {
+  variant: string;
+  name: string;
+  short: string;
+  kit: string[];
+  how: string[];
+  dose: { reps?: [number, number]; hold_s?: [number, number] };
+  load: 'none' | 'optional' | 'required';
+}
+export interface Exercise {
+  code: string;
+  name: string;
+  why: string;
+  sides: 'each' | 'both';
+  cues: string[];
+  faults: { see: string; instead: string }[];
+  cautions: string[];
+  /** Easiest first. */
+  ladder: Variant[];
+}
+
+export interface Rungs {
+  harder: Variant | null;
+  now: Variant | null;
+  easier: Variant | null;
+}
+
+export const findExercise = (exercises: readonly Exercise[], code: string): Exercise | null =>
+  exercises.find((exercise) => exercise.code === code) ?? null;
+
+/** The rung in use with its neighbours; a variant the ladder does not know has none. */
+export function rungsAround(exercise: Exercise | null, variant: string): Rungs {
+  const at = exercise?.ladder.findIndex((rung) => rung.variant === variant) ?? -1;
+  if (!exercise || at < 0) return { harder: null, now: null, easier: null };
+  return { harder: exercise.ladder[at + 1] ?? null, now: exercise.ladder[at] ?? null, easier: exercise.ladder[at - 1] ?? null };
+}
+
+/**
+ * The dose with another variant in its place. What was prescribed stays where it fits; a variant that is held instead of counted
+ * (or the other way round) brings the low end of its own usual dose, and one without a weight takes none.
+ */
+export function doseFor(prescribed: Prescription, variant: Variant | null): Prescription {
+  if (!variant || variant.variant === prescribed.variant) return prescribed;
+  const load_kg = variant.load === 'none' ? null : prescribed.load_kg;
+  const swapped = { ...prescribed, variant: variant.variant, load_kg };
+  const { reps, hold_s } = variant.dose;
+  if (hold_s && prescribed.hold_s === null) return { ...swapped, reps_low: null, reps_high: null, tempo_down_s: null, hold_s: hold_s[0] };
+  if (reps && prescribed.hold_s !== null) return { ...swapped, reps_low: reps[0], reps_high: reps[1], hold_s: null };
+  return swapped;
+}
