@@ -1,9 +1,18 @@
 import '../shared/css/index.css';
+import './css/index.css';
 import { render } from 'preact';
-import { Pages, startRouter } from '../shared/router';
+import { startRouter } from '../shared/router';
+import { startTheme } from '../shared/theme';
+import { startUnits } from '../shared/units';
 import { startLanguage } from '../shared/words/mechanism';
-import { otherwise, routes } from './routes';
+import { startLive } from './api/live';
+import { startSession } from './api/session';
+import { App } from './shell/App';
 
 startRouter('/desk');
+startTheme();
+startUnits();
 await startLanguage();
-render(<Pages routes={routes} otherwise={otherwise} />, document.getElementById('app')!);
+startLive();
+render(<App />, document.getElementById('app')!);
+await startSession();

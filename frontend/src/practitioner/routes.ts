@@ -1,7 +1,22 @@
 import type { Route } from '../shared/router';
-import { t } from './words';
+import { CaseloadPage } from './caseload/CaseloadPage';
+import { ClientsPage } from './clients/ClientsPage';
+import { EditClientPage } from './clients/EditClientPage';
+import { NewClientPage } from './clients/NewClientPage';
+import { PhonesPage } from './clients/PhonesPage';
+import { editorRoutes } from './editor/routes';
 import { NotFound } from './NotFound';
+import { PersonPage } from './person/PersonPage';
+import { t } from './words';
 
 /** Every page of the desk. The first that fits is shown. */
-export const routes: readonly Route[] = [];
+export const routes: readonly Route[] = [
+  { path: '/', page: CaseloadPage, title: () => t('caseload') },
+  { path: '/clients', page: ClientsPage, title: () => t('clientsTitle') },
+  { path: '/clients/new', page: NewClientPage, title: () => t('newClientTitle') },
+  { path: '/clients/:id', page: PersonPage, title: () => t('personTitle') },
+  { path: '/clients/:id/edit', page: EditClientPage, title: () => t('editLink') },
+  { path: '/clients/:id/phones', page: PhonesPage, title: () => t('phonesLink') },
+  ...editorRoutes,
+];
 export const otherwise: Route = { path: '/', page: NotFound, title: () => t('notFoundTitle') };

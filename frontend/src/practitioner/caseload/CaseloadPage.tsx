@@ -1,0 +1,101 @@
+import { useState } from 'preact/hooks';
+import { time } from '../../shared/dates';
+import { Button, ButtonLink } from '../../shared/form/Button';
+import { Field } from '../../shared/form/Field';
+import { draft } from '../api/drafts';
+import { useResource } from '../api/resource';
+import { me } from '../api/session';
+import type { Caseload, CaseloadRow } from '../api/types';
+import { FailureLine } from '../parts/status';
+import { t } from '../words';
+import { Key } from './Key';
+import { MessageDialog } from './MessageDialog';
+import { Pairings } from './Pairings';
+import { Row } from './Row';
+import { GROUPS, groupWords, hasName, headline } from './sentences';
+import { useSteady } from './useSteady';
+
+const COLUMNS = ['columnPerson', 'columnHappened', 'columnSuggests', 'columnDays', 'columnSeason'] as const;
+
+interface TableProps {
+  rows: readonly CaseloadRow[];
+  now: Date;
+  onWrite: (client: CaseloadRow['client']) => void;
+}
+
+function Groups({ rows, now, onWrite }: TableProps) {
+  const groups = GROUPS.map((group) => ({ group, rows: rows.filter((row) => row.group === group) })).filter((one) => one.rows.length > 0);
+  return (
+    <>
+      {groups.map(({ group, rows: members }) => {
+        const { title, text } = groupWords(group, members.length);
+        return (
+          <tbody key={group}>
+            <tr class="group"><th colSpan={COLUMNS.length} scope="rowgroup"><b class={group === 'needs_you' ? 'call' : ''}>{title}</b> <span>{text}</span></th></tr>
+            {members.map((row, i) => <Row key={row.client.id} row={row} now={now} onWrite={onWrite} isFirst={group === 'needs_you' && i === 0} />)}
+          </tbody>
+        );
+      })}
+    </>
+  );
+}
+
+function Table({ handlers, ...props }: TableProps & { handlers: object }) {
+  return (
+    <table class="caseload" {...handlers}>
+      <caption class="sr">{t('caseloadCaption')}</caption>
+      <thead><tr>{COLUMNS.map((column) => <th key={column} scope="col">{t(column)}</th>)}</tr></thead>
+      <Groups {...props} />
+    </table>
+  );
+}
+
+function Filter({ rows, found, text, onInput }: { rows: number; found: number; text: string; onInput: (text: string) => void }) {
+  const wanted = text.trim();
+  return (
+    <div class="filter">
+      <Field type="search" label={t('filterName')} value={text} onInput={onInput} name="filter" autoComplete="off" />
+      <p class="soft note" role="status">{wanted && rows > 0 && (found === 0 ? t('filterNobody', { text: wanted }) : t('filterCount', { n: found, text: wanted }))}</p>
+    </div>
+  );
+}
+
+function Body({ latest, asOf }: { latest: Caseload; asOf: Date }) {
+  const { shown, waiting, show, handlers } = useSteady(latest);
+  const [writeTo, setWriteTo] = useState<CaseloadRow['client'] | null>(null);
+  const filter = draft('caseload.filter');
+  const all = (shown ?? latest).items;
+  const rows = filter.value.trim() ? all.filter((row) => hasName(row.client.display_name, filter.value)) : all;
+  if (all.length === 0) return <p class="empty">{t('emptyText')}</p>;
+  return (
+    <>
+      <Filter rows={all.length} found={rows.length} text={filter.value} onInput={(text) => (filter.value = text)} />
+      <Key />
+      <div class="waiting-changes">
+        <span class="sr" role="status">{waiting > 0 ? t('changesWaitingSaid', { n: waiting }) : ''}</span>
+        {waiting > 0 && <Button small onClick={show}>{t('changesWaiting', { n: waiting })}</Button>}
+      </div>
+      {rows.length > 0 && <Table rows={rows} now={asOf} onWrite={setWriteTo} handlers={handlers} />}
+      <MessageDialog client={writeTo} onClose={() => setWriteTo(null)} />
+    </>
+  );
+}
+
+/** Who needs the practitioner first, and why. */
+export function CaseloadPage() {
+  const { data, asOf, failure, reload } = useResource<Caseload>('/caseload');
+  const zone = me.value?.practice.time_zone;
+  return (
+    <main class="caseload-page">
+      <div class="headline">
+        <h1>{data ? headline(data.headline) : t('caseload')}</h1>
+        <p class="soft tnum">{asOf && t('asOf', { time: time(asOf, zone) })}</p>
+        <span class="spacer" />
+        <ButtonLink small kind={data?.items.length === 0 ? 'main' : 'other'} to="/clients/new">{t('newClient')}</ButtonLink>
+      </div>
+      <FailureLine failure={failure}><Button small kind="quiet" onClick={() => void reload()}>{t('tryAgain')}</Button></FailureLine>
+      <Pairings />
+      {data && asOf ? <Body latest={data} asOf={asOf} /> : !failure && <p role="status">{t('loading')}</p>}
+    </main>
+  );
+}

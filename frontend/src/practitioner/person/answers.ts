@@ -1,0 +1,42 @@
+/** What an answer to a flag needs and what it says afterwards: pure. */
+import { dayShort, today } from '../../shared/dates';
+import type { Action, Decided, Decision, Flag } from '../api/types';
+import { t } from '../words';
+
+export interface Answer { action: Action; note: string; message: string }
+export type Lacks = { note?: string; message?: string };
+
+const SENDS: readonly Action[] = ['hold', 'message'];
+
+/** What is still missing before the answer can be given. */
+export function lacks({ action, note, message }: Answer): Lacks {
+  if (action === 'close' && !note.trim()) return { note: t('noteMissing') };
+  if (SENDS.includes(action) && !message.trim()) return { message: t('messageNeeded') };
+  return {};
+}
+
+/** What is sent: the message goes only with answers that are messages, whatever stands in its field. */
+export function bodyOf({ action, note, message }: Answer): { action: Action; note?: string; message?: string } {
+  return { action, ...(note.trim() && { note: note.trim() }), ...(SENDS.includes(action) && { message: message.trim() }) };
+}
+
+/** What became of it, in one sentence. */
+export function decidedWords(action: Action, { program_number }: Pick<Decided, 'program_number'>): string {
+  if (program_number !== null) return t('decidedPublished', { number: program_number });
+  if (SENDS.includes(action)) return t('decidedMessage');
+  return t(action === 'close' ? 'decidedClosed' : 'decidedAcknowledged');
+}
+
+/** The suggested answer first, then the others in the order of the server; closing last. */
+export function orderedAnswers({ answers, suggestion }: Pick<Flag, 'answers' | 'suggestion'>): Action[] {
+  const rank = (action: Action) => (action === suggestion?.action ? 0 : action === 'close' ? 2 : 1);
+  return answers.map(({ action }) => action).sort((a, b) => rank(a) - rank(b));
+}
+
+/** "Wed 25 Nov, Maren Brandvold: Ease off one rung, version 7. “Called.”" */
+export function decisionWords({ action, note, decided_at, by, program_number }: Decision): string {
+  const answer = t(`answer_${action}`);
+  const what = program_number === null ? answer : t('decisionVersion', { what: answer, number: program_number });
+  const line = t('decisionLine', { day: dayShort(today(new Date(decided_at))), by, what });
+  return note ? t('decisionWithNote', { line, note }) : line;
+}

@@ -1,0 +1,34 @@
+import { Button } from '../../shared/form/Button';
+import { Pages } from '../../shared/router';
+import { me, session, startSession } from '../api/session';
+import { otherwise, routes } from '../routes';
+import { t } from '../words';
+import { Shell } from './Shell';
+import { Ended } from './Ended';
+import { SignIn } from './SignIn';
+
+function Unreachable() {
+  return (
+    <main class="sign-in">
+      <h1>{t('unreachableTitle')}</h1>
+      <p>{t('unreachableText')}</p>
+      <Button kind="main" onClick={() => void startSession()}>{t('tryAgain')}</Button>
+    </main>
+  );
+}
+
+export function App() {
+  const state = session.value;
+  if (state === 'asking') return <main class="sign-in"><p role="status">{t('opening')}</p></main>;
+  if (state === 'unreachable') return <Unreachable />;
+  if (state === 'out') return <SignIn ended={false} />;
+  // When the session has ended the page stays mounted: whatever was typed or opened is there after signing in again.
+  return (
+    <>
+      <Shell key={me.value?.practitioner.id}>
+        <Pages routes={routes} otherwise={otherwise} />
+      </Shell>
+      {state === 'ended' && <Ended />}
+    </>
+  );
+}

@@ -1,0 +1,9 @@
+/** The practitioner pages in English, one file an area. Terms of the trade. The editor's pages have their own catalog. */
+import caseload from './caseload';
+import client from './client';
+import flag from './flag';
+import person from './person';
+import shell from './shell';
+import timeline from './timeline';
+
+export default { ...shell, ...caseload, ...client, ...person, ...flag, ...timeline } as const;
