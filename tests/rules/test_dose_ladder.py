@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from steadfoot.rules.dose import Prescription, Rung, ease_off, missing_kit, progress
@@ -97,6 +97,7 @@ def test_a_variant_that_is_not_on_the_ladder_stays_as_it_is(move):
     assert move(on("unheard-of"), LADDER, ALL) is None
 
 
+CALM = settings(deadline=None)  # a busy machine must not fail a test
 KITS = st.frozensets(st.sampled_from(Kit))
 RUNGS = st.builds(
     Rung,
@@ -110,6 +111,7 @@ RUNGS = st.builds(
 LADDERS = st.lists(RUNGS, min_size=1, max_size=5, unique_by=lambda one: one.variant)
 
 
+@CALM
 @given(LADDERS, KITS, st.data())
 def test_no_move_ever_leads_to_a_variant_whose_kit_is_missing(ladder, kit, data):
     here = data.draw(st.sampled_from(ladder))
@@ -123,6 +125,7 @@ def test_no_move_ever_leads_to_a_variant_whose_kit_is_missing(ladder, kit, data)
             assert step.change
 
 
+@CALM
 @given(LADDERS, KITS, st.data())
 def test_easing_off_again_and_again_comes_to_an_end_within_the_plausible_range(ladder, kit, data):
     here = data.draw(st.sampled_from(ladder))

@@ -4,6 +4,7 @@ from copy import deepcopy
 from datetime import date, timedelta
 from typing import Any
 
+from hypothesis import HealthCheck, settings
 from hypothesis import strategies as st
 
 from steadfoot.exercises.schemas import HoldDose
@@ -11,7 +12,9 @@ from steadfoot.exercises.service import library
 from steadfoot.programs.content import ProgramContent, normalise, to_json
 
 START = date(2026, 10, 5)
-WORDS = st.text(st.sampled_from("abcdefghij KLM"), min_size=1, max_size=12).filter(str.strip)
+CALM = settings(max_examples=50, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+"""A whole program is much to make, and a busy machine must not fail a test."""
+WORDS = st.sampled_from(["Legs", "Hips and knees", "Über den Grat", "一", "x" * 120])
 VARIANTS = [(entry.code, rung.variant, rung.dose) for entry in library().values() for rung in entry.ladder]
 FIELDS: dict[str, st.SearchStrategy[Any]] = {
     "title": WORDS,
@@ -25,7 +28,7 @@ FIELDS: dict[str, st.SearchStrategy[Any]] = {
     "rounds": st.integers(1, 10),
     "expected_effort": st.integers(0, 10),
     "expected_minutes": st.none() | st.integers(1, 300),
-    "distance_km": st.floats(0.5, 40).map(lambda km: round(km, 1)),
+    "distance_km": st.sampled_from([0.5, 1, 7.25, 9, 12.5, 40]),
     "ascent_m": st.integers(0, 3000),
     "descent_m": st.integers(0, 3000),
     "pack_kg": st.integers(0, 30),
@@ -66,7 +69,7 @@ def sessions(draw: st.DrawFn, key: str) -> dict[str, Any]:
         return base | draw(fields("distance_km", "ascent_m", "descent_m", "pack_kg"))
     if kind == "cardio":
         return base | draw(fields("activity"))
-    count = draw(st.integers(1, 4))
+    count = draw(st.integers(1, 3))
     made = [draw(prescriptions(f"{key}-p{place}")) for place in range(count)]
     return base | draw(fields("rounds")) | {"prescriptions": made}
 
@@ -74,9 +77,9 @@ def sessions(draw: st.DrawFn, key: str) -> dict[str, Any]:
 @st.composite
 def contents(draw: st.DrawFn) -> ProgramContent:
     """A normalised content without errors."""
-    made = [draw(sessions(f"s{place}")) for place in range(draw(st.integers(1, 4)))]
+    made = [draw(sessions(f"s{place}")) for place in range(draw(st.integers(1, 3)))]
     keys = [session["key"] for session in made]
-    dates = draw(st.lists(st.dates(START, START + timedelta(days=90)), max_size=12, unique=True))
+    dates = draw(st.lists(st.dates(START, START + timedelta(days=90)), max_size=8, unique=True))
     days = [
         {"date": day.isoformat(), "session": draw(st.sampled_from(keys)), "fixed_day": draw(st.booleans())}
         for day in dates
@@ -110,7 +113,7 @@ def edits(draw: st.DrawFn, content: ProgramContent) -> ProgramContent:
     """One edit of a content: a value changed, a part taken out, put in twice or moved."""
     whole = deepcopy(to_json(content))
     lists = [whole["sessions"], whole["days"], *(s["prescriptions"] for s in whole["sessions"] if "prescriptions" in s)]
-    how = draw(st.sampled_from(["value", "take out", "turn round", "add a day"]))
+    how = draw(st.sampled_from(["value", "value", "value", "take out", "turn round", "add a day"]))
     if how == "value":
         path = draw(st.sampled_from(leaves(whole)))
         at = whole

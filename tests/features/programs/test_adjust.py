@@ -70,6 +70,7 @@ def test_the_program_given_is_left_as_it_was():
     assert before == program()
 
 
+@made.CALM
 @given(made.contents(), st.frozensets(st.sampled_from(Kit)), st.sampled_from([ease_off_client, progress_client]))
 def test_a_moved_program_is_sound_fits_the_kit_and_says_what_is_new(whole, kit, move):
     moved = move(whole, kit, library(), keys=keys_of(whole))

@@ -8,8 +8,9 @@ from hypothesis import strategies as st
 
 from steadfoot.exercises.service import library
 from steadfoot.programs.changes import changes
-from steadfoot.programs.content import ProgramContent
+from steadfoot.programs.content import ProgramContent, normalise, to_json
 from tests.builders import circuit, content, step_down
+from tests.features.programs import made
 from tests.features.programs.made import contents, edits
 
 MONDAY = date(2026, 11, 30)
@@ -45,11 +46,13 @@ def prescribed(**more):
     return program(sessions=[circuit(prescriptions=[step_down(variant="step-15") | more]), walk()])
 
 
+@made.CALM
 @given(contents())
 def test_nothing_has_changed_between_a_program_and_itself(whole):
     assert changes(whole, whole, library()) == []
 
 
+@made.CALM
 @given(st.data())
 def test_every_single_edit_is_said(data):
     before = data.draw(contents())
@@ -58,6 +61,80 @@ def test_every_single_edit_is_said(data):
     sentences = changes(before, after, library())
     assert sentences
     assert all(sentence.strip() for sentence in sentences)
+
+
+BIKE = {
+    "key": "b1",
+    "kind": "cardio",
+    "name": "Bike",
+    "activity": "Bike, easy",
+    "expected_effort": 3,
+    "expected_minutes": 40,
+    "note": "",
+}
+HELD = step_down("p2", "half", exercise="wall-sit", reps_low=None, reps_high=None, hold_s=30, load_kg=2, note="Slowly")
+
+
+def rich():
+    """A program with a part of every kind."""
+    rest = {"key": "r1", "kind": "rest", "name": "Rest", "note": "Feet up"}
+    moves = [step_down(variant="step-15"), HELD]
+    whole = program(sessions=[circuit(prescriptions=moves), walk(), BIKE, rest])
+    whole["days"].append({"date": "2026-12-09", "session": "b1", "fixed_day": True})
+    return to_json(normalise(ProgramContent.model_validate(whole)))
+
+
+ALL_LEAVES = made.leaves(rich())
+
+
+@pytest.mark.parametrize("path", ALL_LEAVES, ids=lambda path: "/".join(map(str, path)))
+def test_every_value_that_can_be_edited_is_said_when_it_changes(path):
+    other = {
+        bool: lambda old: not old,
+        str: lambda old: old + "x",
+        int: lambda old: old + 1,
+        float: lambda old: old + 1,
+    }
+    named = {"sides": "both", "exercise": "clam", "variant": "rail", "expected_minutes": 12, "load_kg": 9}
+    days = {"date": "2026-12-08", "starts_on": "2026-11-23", "ends_on": "2026-12-20"}
+    new = rich()
+    at = new
+    for step in path[:-1]:
+        at = at[step]
+    old = at[path[-1]]
+    at[path[-1]] = (named | days)[path[-1]] if path[-1] in named | days else other[type(old)](old)
+    assert at[path[-1]] != old
+    assert said(rich(), new)
+
+
+@pytest.mark.parametrize(
+    ("more", "sentence"),
+    [
+        ({"name": "Cycling"}, "Bike is now called Cycling"),
+        ({"activity": "Swim, easy"}, "Bike on Wednesday 9 December: “Swim, easy” instead of “Bike, easy”"),
+        ({"expected_effort": 2}, "Expected effort: 2 instead of 3 (of 10) in Bike"),
+        ({"expected_minutes": 1}, "Expected time: 1 minute instead of 40 minutes in Bike"),
+        ({"expected_minutes": None}, "Expected time: as estimated instead of 40 minutes in Bike"),
+        ({"note": "a" * 90}, f"Note for Bike: “{'a' * 80} …”"),
+    ],
+)
+def test_a_change_of_other_endurance_work(more, sentence):
+    new = rich()
+    new["sessions"][2] = BIKE | more
+    assert said(rich(), new) == [sentence]
+
+
+def test_a_session_that_becomes_another_kind():
+    new = rich()
+    new["sessions"][2] = {"key": "b1", "kind": "rest", "name": "Bike", "note": ""}
+    assert said(rich(), new) == ["Bike is now rest"]
+
+
+def test_a_new_session_on_one_day_or_none():
+    once = program(sessions=[*program()["sessions"], BIKE])
+    assert said(program(), once) == ["New: Bike"]
+    once["days"].append({"date": "2026-12-09", "session": "b1", "fixed_day": False})
+    assert said(program(), once) == ["New: Bike on Wednesday 9 December"]
 
 
 def test_the_first_program_is_named():
@@ -113,6 +190,11 @@ def test_an_exercise_comes_and_goes():
     assert said(more, program()) == ["Taken out of Steps and hips: Clam, lying on your side"]
     turned = program(sessions=[circuit(prescriptions=both[::-1]), walk()])
     assert said(more, turned) == ["The exercises of Steps and hips come in another order"]
+
+
+def test_sessions_in_another_order():
+    turned = program(sessions=program()["sessions"][::-1])
+    assert said(program(), turned) == ["The sessions are listed in another order"]
 
 
 def test_a_longer_walk_is_named_by_its_day():

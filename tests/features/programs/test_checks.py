@@ -47,11 +47,13 @@ def test_a_sound_program_has_no_problem():
     assert found(content(MONDAY)) == []
 
 
+@made.CALM
 @given(made.contents())
 def test_programs_made_from_the_library_have_no_errors(whole):
     assert [one for one in validate(whole, ALL, library(), MONDAY) if one.severity is Severity.ERROR] == []
 
 
+@made.CALM
 @given(made.contents())
 def test_every_pointer_leads_to_something_and_every_message_is_a_sentence(whole):
     for one in validate(whole, frozenset(), library(), MONDAY):

@@ -18,6 +18,7 @@ from tests.features.programs import made
 MONDAY = date(2026, 11, 30)
 
 
+@made.CALM
 @given(made.contents())
 def test_a_content_comes_back_the_same_from_its_canonical_text(whole):
     text = canonical(to_json(whole))
@@ -26,11 +27,13 @@ def test_a_content_comes_back_the_same_from_its_canonical_text(whole):
     assert canonical(to_json(again)) == text
 
 
+@made.CALM
 @given(made.contents())
 def test_normalising_twice_changes_nothing_more(whole):
     assert normalise(normalise(whole)) == normalise(whole)
 
 
+@made.CALM
 @given(made.contents())
 def test_a_prescription_comes_back_the_same_from_the_rules_form(whole):
     for session in whole.sessions:

@@ -3,6 +3,8 @@
 from datetime import date
 
 import pytest
+from sqlalchemy.exc import IntegrityError
+from sqlmodel import Session
 
 from steadfoot.exercises.service import library
 from steadfoot.programs.checks import validate
@@ -53,6 +55,19 @@ def test_a_tag_of_a_draft_that_was_thrown_away_does_not_fit_the_next_one(house, 
     clock.forward(seconds=1)
     save(house, client_id, content(TODAY))
     save(house, client_id, content(TODAY), status=412, headers={"If-Match": tag})
+
+
+def test_of_two_first_drafts_at_once_one_is_told(house, client_id, monkeypatch):
+    """Where several may write at once, the other's draft can appear between looking and storing."""
+    save(house, client_id, content(TODAY))
+
+    def taken(_session, _draft):
+        raise IntegrityError("insert", {}, Exception("already there"))
+
+    monkeypatch.setattr(Session, "merge", taken)
+    save(house, client_id, content(TODAY) | {"title": "Mine"}, status=412)
+    monkeypatch.undo()
+    assert house.get(f"/clients/{client_id}/programs/draft")["content"]["title"] == "Legs for Harrowcomb"
 
 
 def test_publishing_uses_the_draft_up(house, client_id):

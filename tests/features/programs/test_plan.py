@@ -48,6 +48,7 @@ def test_rest_is_not_prescribed_but_keeps_its_place():
     assert [one.planned_id for one in planned_of(parsed(whole))] == ["2026-12-01.2"]
 
 
+@made.CALM
 @given(made.contents())
 def test_a_window_holds_its_day_and_is_a_week_from_monday_or_the_day_alone(whole):
     for day in whole.days:
@@ -79,6 +80,7 @@ def test_before_the_first_version_nothing_is_in_force_or_planned():
     assert planned_between(versions, MONDAY, MONDAY + timedelta(days=6)) == []
 
 
+@made.CALM
 @given(made.contents(), st.integers(0, 60))
 def test_splitting_a_span_loses_and_doubles_nothing(whole, days):
     versions = [Version("v", 1, datetime(2026, 9, 1, tzinfo=UTC), made.START, "m", "", (), whole)]

@@ -198,3 +198,20 @@ def test_a_version_that_is_not_there_is_not_found(house, client_id):
     house.get(f"/clients/{client_id}/programs/9", status=404)
     house.get(f"/clients/{client_id}/programs/0", status=422)
     assert house.get(f"/clients/{client_id}/programs") == {"items": []}
+
+
+def test_of_two_practitioners_who_publish_at_once_one_is_told(house, client_id, monkeypatch):
+    """Where several may write at once, both have read "no version yet" before either has written."""
+    house.publish(client_id, legs())
+    monkeypatch.setattr(service, "current", lambda session, practice_id, client_id: None)
+    refused = put(house, client_id, legs(title="At the same time"), status=412)
+    assert refused.json()["current_number"] == 1
+    monkeypatch.undo()
+    assert [one["title"] for one in house.get(f"/clients/{client_id}/programs")["items"]] == ["Legs for Harrowcomb"]
+
+
+def test_what_is_derived_from_the_plan_is_brought_up_to_date(house, client_id, app):
+    told = []
+    app.state.client_changed = lambda session, practice_id, client_id: told.append((practice_id, client_id))
+    house.publish(client_id, legs())
+    assert told == [(house.practice_id, client_id)]
