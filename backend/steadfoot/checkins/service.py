@@ -130,10 +130,10 @@ def _acknowledged(session: Session, access: DeviceAccess, through: int) -> int:
 
 
 def _settle_refused(session: Session, access: DeviceAccess, accepted: Sequence[Reading], now: datetime) -> None:
-    """An id that was kept aside and has now come in by a way that can be taken needs nobody any more."""
-    ids = {event.id for event in accepted}
+    """What was kept aside and has now come in needs nobody any more: under another number, or after a mend."""
+    taken = {(event.id, event.digest) for event in accepted}
     for row in store.refused_of(session, access.practice_id, access.client_id):
-        if row.event_id in ids and row.problem["code"] == "number-taken":
+        if (row.event_id, row.content_digest) in taken:
             row.accepted_at = now
             session.add(row)
 
