@@ -2,11 +2,13 @@
 
 import base64
 import binascii
-from datetime import datetime
+import re
+from datetime import UTC, datetime
 
 from sqlmodel import Session
 
 from steadfoot.checkins import store
+from steadfoot.checkins.bodies import UUID_PATTERN
 from steadfoot.checkins.fold import parsed
 from steadfoot.checkins.schemas import Timeline, TimelineItem
 from steadfoot.checkins.tables import Event
@@ -22,11 +24,11 @@ def _place_of(cursor: str) -> tuple[datetime, str]:
     try:
         text = base64.urlsafe_b64decode(cursor + "=" * (-len(cursor) % 4)).decode()
         at, _, last = text.partition("|")
-        place = datetime.fromisoformat(at), last
-        if place[0].tzinfo is None or not last:
+        found = datetime.fromisoformat(at)
+        if found.tzinfo is None or not re.fullmatch(UUID_PATTERN, last):
             raise ValueError
-        return place
-    except (ValueError, binascii.Error, UnicodeDecodeError):
+        return found.astimezone(UTC), last
+    except (ValueError, OverflowError, binascii.Error):
         raise Problem("cursor", "This cursor was not made here.") from None
 
 
