@@ -1,0 +1,85 @@
+import './editor.css';
+import { useEffect, useState } from 'preact/hooks';
+import { Button } from '../../shared/form/Button';
+import { Link, query, type Params } from '../../shared/router';
+import { failureFrom, type Failure } from '../api/request';
+import { Compare } from './Compare';
+import type { Editor } from './editor';
+import { failureWords } from './failure';
+import { loadEditor } from './load';
+import { Start } from './Start';
+import { e } from './words';
+import { Workbench } from './Workbench';
+
+/** The program of one client: written, looked over, published. */
+export function EditorPage({ params }: { params: Params }) {
+  const [editor, failure, again] = useEditor(params.id ?? '');
+  return (
+    <main class="ed-page">
+      <p class="ed-back"><Link to={`/clients/${params.id}`}>{editor ? e('backTo', { name: editor.client.value.display_name }) : e('backToClient')}</Link></p>
+      {editor ? <Desk editor={editor} /> : failure ? <NotLoaded failure={failure} again={again} /> : <Loading />}
+    </main>
+  );
+}
+
+function Desk({ editor }: { editor: Editor }) {
+  const [starting, setStarting] = useState(query.value.has('template'));
+  if (editor.theirs.value && editor.content.value) return <Compare editor={editor} theirs={editor.theirs.value} />;
+  if (!editor.content.value || starting) {
+    return <Start editor={editor} onDone={() => setStarting(false)} canLeave={editor.content.value !== null} />;
+  }
+  return <Workbench editor={editor} onStartAgain={() => setStarting(true)} />;
+}
+
+function Loading() {
+  return (
+    <>
+      <h1>{e('programTitle')}</h1>
+      <p role="status">{e('loading')}</p>
+    </>
+  );
+}
+
+function NotLoaded({ failure, again }: { failure: Failure; again: () => void }) {
+  return (
+    <>
+      <h1>{e('programTitle')}</h1>
+      <p role="alert">{failureWords(failure)}</p>
+      <p><Button kind="main" onClick={again}>{e('tryAgain')}</Button></p>
+    </>
+  );
+}
+
+function useEditor(id: string): [Editor | null, Failure | null, () => void] {
+  const [editor, setEditor] = useState<Editor | null>(null);
+  const [failure, setFailure] = useState<Failure | null>(null);
+  const [turn, setTurn] = useState(0);
+  useEffect(() => {
+    let here = true;
+    setFailure(null);
+    loadEditor(id).then(
+      (loaded) => here && setEditor(loaded),
+      (error: unknown) => here && setFailure(failureFrom(error)),
+    );
+    return () => void (here = false);
+  }, [id, turn]);
+  useEffect(() => (editor ? follow(editor) : undefined), [editor]);
+  return [editor, failure, () => setTurn(turn + 1)];
+}
+
+/** Keeps and checks while the page is open; on leaving it, by whatever way, what waits is sent. */
+function follow(editor: Editor): () => void {
+  const stop = editor.run();
+  const send = () => void editor.keeper.flush();
+  const hidden = () => document.visibilityState === 'hidden' && send();
+  addEventListener('online', send);
+  addEventListener('pagehide', send);
+  document.addEventListener('visibilitychange', hidden);
+  return () => {
+    removeEventListener('online', send);
+    removeEventListener('pagehide', send);
+    document.removeEventListener('visibilitychange', hidden);
+    send();
+    stop();
+  };
+}

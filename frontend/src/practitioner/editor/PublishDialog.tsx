@@ -1,0 +1,92 @@
+import { useState } from 'preact/hooks';
+import { Dialog } from '../../shared/Dialog';
+import { Button } from '../../shared/form/Button';
+import { Field } from '../../shared/form/Field';
+import { draft, dropDraft } from '../api/drafts';
+import type { Editor } from './editor';
+import { failureWords } from './failure';
+import { focusSoon } from './focus';
+import { publishNow, type Outcome } from './publishing';
+import { e } from './words';
+
+/** The last look before a version goes out. */
+export function PublishDialog({ editor, open, onClose }: { editor: Editor; open: boolean; onClose: () => void }) {
+  return (
+    <Dialog open={open} title={e('publish', { number: editor.nextNumber.value })} onClose={onClose}>
+      {whyNot(editor) ? <NotYet editor={editor} onClose={onClose} /> : <Ready editor={editor} onClose={onClose} />}
+    </Dialog>
+  );
+}
+
+/** Why nothing can be published now; null when it can. */
+function whyNot(editor: Editor): string | null {
+  const checks = editor.checker.checked.value?.checks;
+  const errors = (checks?.problems ?? []).filter((one) => one.severity === 'error').length + editor.unreadable.value.size;
+  if (errors > 0) return e('publishErrors', { n: errors });
+  if (editor.base.value && (!editor.changed.value || checks?.changes.length === 0)) return e('publishSame', { number: editor.base.value.number });
+  return null;
+}
+
+function NotYet({ editor, onClose }: { editor: Editor; onClose: () => void }) {
+  const leave = () => {
+    onClose();
+    focusSoon('problems');
+  };
+  return (
+    <>
+      <p>{whyNot(editor)}</p>
+      <div class="foot"><Button kind="main" onClick={leave}>{e('backToProgram')}</Button></div>
+    </>
+  );
+}
+
+function Ready({ editor, onClose }: { editor: Editor; onClose: () => void }) {
+  const id = editor.client.value.id;
+  const note = draft(`publish-note-${id}`);
+  const message = draft(`publish-message-${id}`);
+  const [busy, setBusy] = useState(false);
+  const [outcome, setOutcome] = useState<Outcome | null>(null);
+  const send = async () => {
+    if (busy) return;
+    setBusy(true);
+    const result = await publishNow(editor, note.value, message.value);
+    setBusy(false);
+    setOutcome(result);
+    if (result.kind === 'stale') onClose();
+    if (result.kind === 'published') done(editor, result, onClose);
+  };
+  return (
+    <form onSubmit={(event) => { event.preventDefault(); void send(); }}>
+      <Summary editor={editor} />
+      <Field label={e('messageLabel')} hint={e('messageHint')} multiline value={message.value} onInput={(text) => (message.value = text)} />
+      <Field label={e('noteLabel')} hint={e('noteRecordHint')} multiline value={note.value} onInput={(text) => (note.value = text)} />
+      <p role="alert" class="error">{outcome?.kind === 'failed' && failureWords(outcome.failure)}</p>
+      <p role="status">{busy ? e('publishing') : ''}</p>
+      <div class="foot">
+        <Button kind="main" type="submit">{e('publish', { number: editor.nextNumber.value })}</Button>
+        <Button onClick={onClose}>{e('cancel')}</Button>
+      </div>
+    </form>
+  );
+}
+
+function Summary({ editor }: { editor: Editor }) {
+  const checks = editor.checker.checked.value?.checks;
+  const warnings = checks?.problems.length ?? 0;
+  return (
+    <>
+      <p>{e('publishText', { name: editor.client.value.display_name })}</p>
+      <ul lang="en">{checks?.changes.map((sentence) => <li key={sentence}>{sentence}</li>)}</ul>
+      {warnings > 0 && <p>{e('publishWarnings', { n: warnings })}</p>}
+    </>
+  );
+}
+
+function done(editor: Editor, { number, messageFailed }: Extract<Outcome, { kind: 'published' }>, onClose: () => void): void {
+  const id = editor.client.peek().id;
+  dropDraft(`publish-note-${id}`);
+  if (!messageFailed) dropDraft(`publish-message-${id}`);
+  const words = e('published', { number });
+  editor.say(messageFailed ? `${words} ${e('messageFailed', { reason: failureWords(messageFailed) })}` : words);
+  onClose();
+}

@@ -1,0 +1,52 @@
+import '../editor/editor.css';
+import { useState } from 'preact/hooks';
+import { Button } from '../../shared/form/Button';
+import { Several } from '../../shared/form/Choices';
+import { Link } from '../../shared/router';
+import { useResource } from '../api/resource';
+import { KIT, type Items, type Kit } from '../api/types';
+import { failureWords } from '../editor/failure';
+import { coded, e } from '../editor/words';
+import { ANY, find, fitting, type Filter } from './filter';
+import { Filters } from './Filters';
+import type { Entry } from './entry';
+
+/** The library: every movement, to be narrowed down by what it trains, spares and needs. */
+export function ExercisesPage() {
+  const library = useResource<Items<Entry>>('/exercises');
+  const [filter, setFilter] = useState<Filter>(ANY);
+  const entries = library.data?.items ?? [];
+  const found = find(entries, filter);
+  const kit = (filter.kit ?? []) as Kit[];
+  return (
+    <main class="ed-page">
+      <h1>{e('exercises')}</h1>
+      <p>{e('exercisesText')}</p>
+      {library.failure && <p role="alert">{failureWords(library.failure)} <Button small onClick={() => void library.reload()}>{e('tryAgain')}</Button></p>}
+      {!library.data && !library.failure && <p role="status">{e('loading')}</p>}
+      <search class="ed-filter">
+        <div class="ed-fields"><Filters entries={entries} filter={filter} onChange={setFilter} /></div>
+        <details>
+          <summary>{kit.length ? e('kitChosen', { kit: kit.map((one) => coded('kit', one)).join(', ') }) : e('kitFilter')}</summary>
+          <Several legend={e('kitFilterLegend')} options={KIT.map((value) => ({ value, label: coded('kit', value) }))} value={kit} onChange={(next) => setFilter({ ...filter, kit: next.length ? next : null })} />
+        </details>
+      </search>
+      <p role="status">{library.data ? e('found', { n: found.length }) : ''} {library.data && found.length === 0 && <Button small onClick={() => setFilter(ANY)}>{e('clearFilter')}</Button>}</p>
+      <ul class="ed-cards three">
+        {found.map((entry) => <Card key={entry.code} entry={entry} kit={filter.kit} />)}
+      </ul>
+    </main>
+  );
+}
+
+function Card({ entry, kit }: { entry: Entry; kit: readonly string[] | null }) {
+  const fits = kit === null ? entry.ladder.length : fitting(entry, kit).length;
+  return (
+    <li>
+      <h2 lang="en"><Link to={`/exercises/${entry.code}`}>{entry.name}</Link></h2>
+      <p lang="en">{entry.why}</p>
+      <p class="soft">{entry.trains.map((code) => coded('quality', code)).join(', ')}</p>
+      <p class="soft">{e('rungsCount', { n: entry.ladder.length })}{kit !== null && fits < entry.ladder.length && `, ${e('someFit', { n: fits, of: entry.ladder.length })}`}</p>
+    </li>
+  );
+}
