@@ -8,33 +8,20 @@ interface BodyMapProps {
   onChange: (place: Place) => void;
 }
 
-/** From this width on both outlines stand side by side, px. */
-const BOTH_FROM_PX = 640;
-
 /** Where does it hurt: the outline, and the same places as a list for those who cannot or would not tap a drawing. */
 export function BodyMap({ value, onChange }: BodyMapProps) {
-  const [view, setView] = useState<'front' | 'back'>('front');
-  const both = useWide();
-  const views = both ? (['front', 'back'] as const) : [view];
+  // One outline at a time, twice as large: two beside each other leave regions of 30 px, narrower than a finger.
+  const [view, setView] = useState<'front' | 'back'>(value?.aspect === 'back' ? 'back' : 'front');
   return (
     <div class="body-map">
-      {!both && (
-        <div class="views" role="group" aria-label={s('bodyMap')}>
-          {(['front', 'back'] as const).map((name) => (
-            <button key={name} type="button" class="pick" aria-pressed={view === name} onClick={() => setView(name)}>
-              {s(name === 'front' ? 'bodyFront' : 'bodyBack')}
-            </button>
-          ))}
-        </div>
-      )}
-      <div class="figures">
-        {views.map((name) => (
-          <div class="view" key={name}>
-            <Figure view={name} value={value} onPick={onChange} />
-            {both && <b aria-hidden="true">{s(name === 'front' ? 'bodyFront' : 'bodyBack')}</b>}
-          </div>
+      <div class="views" role="group" aria-label={s('bodyMap')}>
+        {(['front', 'back'] as const).map((name) => (
+          <button key={name} type="button" class="pick" aria-pressed={view === name} onClick={() => setView(name)}>
+            {s(name === 'front' ? 'bodyFront' : 'bodyBack')}
+          </button>
         ))}
       </div>
+      <Figure view={view} value={value} onPick={onChange} />
       <p class="chosen" role="status">{value && <b>{placeTitle(value)}</b>}</p>
       {value && value.side !== 'middle' && <OtherSide value={value} onChange={onChange} />}
       <PlaceList value={value} onChange={onChange} />
@@ -88,15 +75,4 @@ function PlaceLine({ spot, value, onChange }: { spot: Spot } & BodyMapProps) {
       </span>
     </li>
   );
-}
-
-function useWide(): boolean {
-  const [wide, setWide] = useState(() => matchMedia(`(min-width: ${BOTH_FROM_PX}px)`).matches);
-  useEffect(() => {
-    const query = matchMedia(`(min-width: ${BOTH_FROM_PX}px)`);
-    const follow = () => setWide(query.matches);
-    query.addEventListener('change', follow);
-    return () => query.removeEventListener('change', follow);
-  }, []);
-  return wide;
 }
