@@ -10,8 +10,8 @@ from steadfoot.rules.dose import Prescription, Rung, ease_off, missing_kit, prog
 from steadfoot.rules.vocabulary import Kit, Sides
 
 
-def rung(variant, *kit, reps=(8, 12), hold_s=None, load=False):
-    return Rung(variant, variant.replace("-", " "), frozenset(kit), None if hold_s else reps, hold_s, load)
+def rung(variant, *kit, reps=(8, 12), hold_s=None, load=False, sides=Sides.EACH):
+    return Rung(variant, variant.replace("-", " "), sides, frozenset(kit), None if hold_s else reps, hold_s, load)
 
 
 LADDER = (
@@ -83,6 +83,13 @@ def test_from_repetitions_to_a_hold_starts_at_the_shortest():
     assert (moved.reps_low, moved.reps_high, moved.hold_s) == (None, None, 20)
 
 
+def test_from_two_legs_to_one_each_side_is_done_in_turn():
+    ladder = (rung("both-legs", sides=Sides.BOTH), rung("one-leg"))
+    step = progress(replace(on("both-legs"), sides=Sides.BOTH), ladder, ALL)
+    assert step.prescription.sides is Sides.EACH
+    assert step.change == "one leg instead of both legs, each side in turn"
+
+
 def test_progress_takes_the_next_harder_rung_that_fits():
     assert progress(on("low-step"), LADDER, ALL).prescription.variant == "high-step"
     assert progress(on("high-step"), LADDER, {Kit.STEP}) is None
@@ -103,6 +110,7 @@ RUNGS = st.builds(
     Rung,
     variant=st.uuids().map(str),
     name=st.just("a way"),
+    sides=st.sampled_from(Sides),
     kit=st.frozensets(st.sampled_from(Kit), max_size=3),
     reps=st.sampled_from([(1, 1), (6, 10), (8, 12)]),
     hold_s=st.none() | st.sampled_from([(1, 5), (20, 40)]),

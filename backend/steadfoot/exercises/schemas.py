@@ -73,6 +73,7 @@ class Variant(_Entry):
     short: Annotated[str, StringConstraints(max_length=SHORT_MAX_LETTERS)] = Field(
         description="Caption for a narrow place, at most 14 letters; may be empty."
     )
+    sides: Sides = Field(description="Done for each side in turn, or with both together.")
     kit: list[Kit] = Field(description="What is needed in the house, all of it.", max_length=4)
     how: list[Sentence] = Field(description="What the client does, in order.", min_length=2, max_length=4)
     dose: RepetitionDose | HoldDose
@@ -87,7 +88,7 @@ class Exercise(_Entry):
     trains: list[Quality] = Field(min_length=1, description="What it trains, most first.")
     loads: list[Region] = Field(min_length=1, description="Body regions that it loads, most loaded first.")
     why: Sentence = Field(description="One sentence for the client: what it is good for on the trail.")
-    sides: Sides = Field(description="Usually done for each side in turn, or with both together.")
+    sides: Sides = Field(description="How the easiest variant is done; harder ones may be one-legged.")
     cues: list[Sentence] = Field(min_length=3, max_length=4, description="What to think of while doing it.")
     faults: list[Fault] = Field(min_length=1, max_length=4)
     cautions: list[Sentence] = Field(min_length=1, max_length=4)
@@ -98,6 +99,8 @@ class Exercise(_Entry):
         _refuse_repeats("variant codes", [rung.variant for rung in self.ladder])
         _refuse_repeats("variant names", [rung.name for rung in self.ladder])
         _refuse_repeats("cues", self.cues)
+        if self.sides is not self.ladder[0].sides:
+            raise ValueError("sides must be those of the easiest variant")
         for rung in self.ladder:
             low, high = rung.dose.reps if isinstance(rung.dose, RepetitionDose) else rung.dose.hold_s
             if low > high:

@@ -70,6 +70,7 @@ def _rung(variant: Variant) -> Rung:
     return Rung(
         variant=variant.variant,
         name=variant.name,
+        sides=variant.sides,
         kit=frozenset(variant.kit),
         reps=variant.dose.reps if isinstance(variant.dose, RepetitionDose) else None,
         hold_s=None if counted else variant.dose.hold_s,  # type: ignore[union-attr]

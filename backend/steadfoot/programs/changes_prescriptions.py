@@ -5,10 +5,7 @@ from collections.abc import Collection, Iterator
 from steadfoot.exercises.service import Library, variant_of
 from steadfoot.programs.content import Circuit, Prescription, rule_prescription
 from steadfoot.programs.words import count_words, number_words, quoted
-from steadfoot.rules.dose import dose_words
-from steadfoot.rules.vocabulary import Sides
-
-_SIDES_WORDS = {Sides.EACH: "each side in turn", Sides.BOTH: "both sides together"}
+from steadfoot.rules.dose import SIDES_WORDS, dose_words
 
 
 def prescription_changes(was: Circuit, now: Circuit, library: Library, repeated: Collection[str]) -> Iterator[str]:
@@ -56,7 +53,7 @@ def _movement(was: Prescription, now: Prescription, library: Library) -> list[st
 def _details(was: Prescription, now: Prescription) -> list[str]:
     parts = []
     if was.sides != now.sides:
-        parts.append(f"{_SIDES_WORDS[now.sides]} instead of {_SIDES_WORDS[was.sides]}")
+        parts.append(f"{SIDES_WORDS[now.sides]} instead of {SIDES_WORDS[was.sides]}")
     if was.load_kg != now.load_kg:
         parts.append(f"{_load_words(now.load_kg)} instead of {_load_words(was.load_kg)}")
     if was.tempo_down_s != now.tempo_down_s:

@@ -109,7 +109,15 @@ def _kit_fix(entry: Exercise, variant: Variant, fitting: list[Variant], pointer:
     nearest = sorted(same_dose, key=lambda rung: _distance(entry.ladder.index(rung) - place))
     if not nearest:
         return None
-    return Fix(f"Use {nearest[0].name}", (Mend(f"{pointer}/variant", nearest[0].variant),))
+    return Fix(f"Use {nearest[0].name}", tuple(_mends(nearest[0], variant, pointer)))
+
+
+def _mends(rung: Variant, instead_of: Variant, pointer: str) -> Iterator[Mend]:
+    yield Mend(f"{pointer}/variant", rung.variant)
+    if rung.sides is not instead_of.sides:
+        yield Mend(f"{pointer}/sides", rung.sides.value)
+    if rung.load is LoadNeed.NONE and instead_of.load is not LoadNeed.NONE:
+        yield Mend(f"{pointer}/load_kg", None)
 
 
 def _distance(rungs: int) -> tuple[bool, int]:

@@ -57,6 +57,7 @@ SPACING_DAYS: Final[
 ] = 2
 DAY_SESSIONS_MAX: Final[Annotated[int, _plausible("four planned sessions a day")]] = 4
 
+SIDES_WORDS: Final = {Sides.EACH: "each side in turn", Sides.BOTH: "both sides together"}
 _STANDS_IN: Final = {Kit.STEP: Kit.STAIRS, Kit.PILLOW: Kit.TOWEL, Kit.MAT: Kit.TOWEL}
 _EVERYWHERE: Final = frozenset({Kit.WALL})
 _MINUTE_S: Final = 60
@@ -68,6 +69,7 @@ class Rung:
 
     variant: str
     name: str
+    sides: Sides
     kit: frozenset[Kit]
     reps: tuple[int, int] | None
     hold_s: tuple[int, int] | None
@@ -191,11 +193,13 @@ def _place(prescription: Prescription, ladder: Sequence[Rung]) -> int | None:
 
 
 def _on_rung(prescription: Prescription, here: Rung, rung: Rung, *, keep_load: bool) -> Step:
-    dosed = _with_dose_of(replace(prescription, variant=rung.variant), rung)
+    dosed = _with_dose_of(replace(prescription, variant=rung.variant, sides=rung.sides), rung)
     moved = dosed if keep_load else replace(dosed, load_kg=None)
     words = f"{rung.name} instead of {here.name}"
     if dose_words(moved) != dose_words(prescription):
         words += f", {dose_words(moved)}"
+    if moved.sides is not prescription.sides:
+        words += f", {SIDES_WORDS[moved.sides]}"
     return Step(moved, words)
 
 

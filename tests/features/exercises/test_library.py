@@ -77,6 +77,13 @@ def test_the_lowest_rung_of_every_movement_but_the_carrying_ones_needs_no_weight
     assert weighted == {"pack-carry"}
 
 
+@pytest.mark.parametrize("entry", ENTRIES, ids=lambda entry: entry.code)
+def test_a_one_legged_variant_is_done_for_each_side(entry):
+    for rung in entry.ladder:
+        if re.search(r"single|one-arm|down-one", rung.variant):
+            assert rung.sides == "each", rung.variant
+
+
 def test_no_two_movements_share_a_name():
     names = [entry.name for entry in ENTRIES]
     assert len(set(names)) == len(names)
@@ -141,6 +148,7 @@ def edit(folder, **more):
         ({"ladder": []}, "clam.json: ladder: List should have at least 3"),
         ({"cues": ["Go slowly."] * 3}, "cues must differ"),
         ({"why": "no full stop"}, "clam.json: why: String should match"),
+        ({"sides": "both"}, "sides must be those of the easiest variant"),
         ({"code": "shell"}, "must be named shell.json"),
     ],
 )

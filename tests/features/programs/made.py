@@ -2,6 +2,7 @@
 
 from copy import deepcopy
 from datetime import date, timedelta
+from functools import cache
 from typing import Any
 
 from hypothesis import HealthCheck, settings
@@ -44,6 +45,7 @@ FIELDS: dict[str, st.SearchStrategy[Any]] = {
 }
 
 
+@cache
 def fields(*names: str) -> st.SearchStrategy[dict[str, Any]]:
     return st.fixed_dictionaries({name: FIELDS[name] for name in names})
 

@@ -149,6 +149,14 @@ def test_missing_kit_names_what_is_missing_and_what_would_do():
     assert found(mended(whole, one), kit={Kit.STAIRS}) == []
 
 
+def test_a_fix_brings_the_sides_and_the_weight_of_the_variant_with_it():
+    whole = prescribed(exercise="hip-hinge", variant="single-load", sides="each", load_kg=5)
+    one = only(whole, kit=frozenset())
+    assert one.fix.label == "Use without weight"
+    after = mended(whole, one)["sessions"][0]["prescriptions"][0]
+    assert (after["variant"], after["sides"], after["load_kg"]) == ("free", "both", None)
+
+
 def test_missing_kit_with_nothing_else_that_fits_offers_no_fix():
     one = only(prescribed(), kit=frozenset())
     assert "No variant of it fits" in one.message

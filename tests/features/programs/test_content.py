@@ -113,6 +113,7 @@ def test_the_templates_that_come_with_the_program_prescribe_within_the_librarys_
         for one in getattr(session, "prescriptions", []):
             rung = next(rung for rung in library()[one.exercise].ladder if rung.variant == one.variant)
             low, high = getattr(rung.dose, "reps", None) or rung.dose.hold_s
+            assert one.sides is rung.sides
             assert low <= (one.reps_low or one.hold_s) <= (one.reps_high or one.hold_s) <= high, one.key
 
 
