@@ -11,7 +11,7 @@ from steadfoot.core.texts import canonical
 from steadfoot.identity import service as identity
 from steadfoot.identity.access import PractitionerAccess
 from steadfoot.monitoring import flags, messages, upkeep
-from steadfoot.monitoring.flags import FlagStatus, Standing
+from steadfoot.monitoring.flags import FlagStatus, Stored
 from steadfoot.monitoring.schemas import Decided, DecisionBody, Flag
 from steadfoot.monitoring.suggestions import eased_off
 from steadfoot.monitoring.tables import FlagDecision
@@ -38,7 +38,7 @@ def decide(session: Session, access: PractitionerAccess, flag_id: str, body: Dec
     return Decided(flag=_flag_after(session, access, standing, now), program_number=number)
 
 
-def _refuse_repeat(standing: Standing, body: DecisionBody, names: dict[str, str]) -> None:
+def _refuse_repeat(standing: Stored, body: DecisionBody, names: dict[str, str]) -> None:
     again = standing.status is FlagStatus.ACKNOWLEDGED and body.action is Action.ACKNOWLEDGE
     if standing.status is FlagStatus.CLOSED or again:
         earlier = flags.decision_out(standing.decisions[-1], names).model_dump(mode="json")
@@ -57,9 +57,7 @@ def _missing(field: str, detail: str) -> Invalid:
     return Invalid(f"{field}-needed", detail, errors=errors)
 
 
-def _ease_off(
-    session: Session, access: PractitionerAccess, standing: Standing, body: DecisionBody, now: datetime
-) -> int:
+def _ease_off(session: Session, access: PractitionerAccess, standing: Stored, body: DecisionBody, now: datetime) -> int:
     client_id, keys = standing.finding.client_id, json.loads(standing.finding.suggestion)["keys"]
     current = programs.current(session, access.practice_id, client_id)
     kit = programs.kit_of(session, access.practice_id, client_id)
@@ -73,7 +71,7 @@ def _ease_off(
 
 
 def _kept(
-    access: PractitionerAccess, standing: Standing, body: DecisionBody, number: int | None, now: datetime
+    access: PractitionerAccess, standing: Stored, body: DecisionBody, number: int | None, now: datetime
 ) -> FlagDecision:
     return FlagDecision(
         id=uuid7(now),
@@ -105,7 +103,7 @@ def _tell(session: Session, access: PractitionerAccess, decision: FlagDecision, 
     identity.announce(session, client, "flag_answer", answer, now)
 
 
-def _flag_after(session: Session, access: PractitionerAccess, standing: Standing, now: datetime) -> Flag:
+def _flag_after(session: Session, access: PractitionerAccess, standing: Stored, now: datetime) -> Flag:
     """A new program may change what is suggested, so the findings are built again before the answer is told."""
     client_id, flag_id = standing.finding.client_id, standing.finding.id
     upkeep.refresh(session, access.practice_id, client_id)

@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
 from enum import StrEnum
-from typing import Any
+from typing import Any, Generic, TypeVar
 
 from sqlmodel import Session
 
@@ -15,6 +15,7 @@ from steadfoot.core.problems import not_found
 from steadfoot.identity import service as identity
 from steadfoot.monitoring import store
 from steadfoot.monitoring.schemas import Answer, DecisionOut, EvidenceOut, Flag, FlagShort, FlagSource, FlagSuggestion
+from steadfoot.monitoring.store import DecisionRow, FindingRow
 from steadfoot.monitoring.tables import Finding, FlagDecision
 from steadfoot.rules.attention import OpenFlag
 from steadfoot.rules.findings import CARDS, Action, Evidence, Rule
@@ -31,14 +32,18 @@ class FlagStatus(StrEnum):
     CLOSED = "closed"
 
 
+F = TypeVar("F", Finding, FindingRow)
+D = TypeVar("D", FlagDecision, DecisionRow)
+
+
 @dataclass(frozen=True, slots=True)
-class Standing:
+class Standing(Generic[F, D]):
     """A finding with its status, its evidence in order, and the decisions that answer any of it."""
 
-    finding: Finding
+    finding: F
     status: FlagStatus
     evidence: tuple[Evidence, ...]
-    decisions: tuple[FlagDecision, ...]
+    decisions: tuple[D, ...]
 
     @property
     def rule(self) -> Rule:
@@ -62,19 +67,23 @@ class Standing:
         )
 
 
-def standings(findings: Sequence[Finding], decisions: Sequence[FlagDecision]) -> list[Standing]:
+Stored = Standing[Finding, FlagDecision]
+"""As the store has it, with the decisions whole."""
+
+
+def standings(findings: Sequence[F], decisions: Sequence[D]) -> list[Standing[F, D]]:
     """Answer where each finding stands.
 
     A decision answers check-ins, not a row: a finding that is built again, or grows at its beginning by a late entry,
     keeps its answers. It is open while any of its check-ins is unanswered.
     """
-    by_subject: dict[tuple[str, str, str], list[FlagDecision]] = defaultdict(list)
+    by_subject: dict[tuple[str, str, str], list[D]] = defaultdict(list)
     for decision in decisions:
         by_subject[decision.client_id, decision.rule, decision.subject].append(decision)
     return [_standing(found, by_subject[found.client_id, found.rule, found.subject]) for found in findings]
 
 
-def _standing(finding: Finding, decisions: Sequence[FlagDecision]) -> Standing:
+def _standing(finding: F, decisions: Sequence[D]) -> Standing[F, D]:
     rows = json.loads(finding.evidence)
     evidence = tuple(Evidence(**{**row, "day": date.fromisoformat(row["day"])}) for row in rows)
     ids = {one.event_id for one in evidence}
@@ -84,18 +93,18 @@ def _standing(finding: Finding, decisions: Sequence[FlagDecision]) -> Standing:
     return Standing(finding, _status(ids <= answered, answering), evidence, answering)
 
 
-def _status(all_answered: bool, decisions: Sequence[FlagDecision]) -> FlagStatus:
+def _status(all_answered: bool, decisions: Sequence[D]) -> FlagStatus:
     if not all_answered:
         return FlagStatus.OPEN
     return FlagStatus.ACKNOWLEDGED if decisions[-1].action == Action.ACKNOWLEDGE else FlagStatus.CLOSED
 
 
-def standings_of(session: Session, practice_id: str, client_id: str | None = None) -> list[Standing]:
+def standings_of(session: Session, practice_id: str, client_id: str | None = None) -> list[Stored]:
     """Answer where the findings of the practice, or of one client, stand."""
     return standings(store.findings(session, practice_id, client_id), store.decisions(session, practice_id, client_id))
 
 
-def standing_of(session: Session, practice_id: str, flag_id: str) -> Standing:
+def standing_of(session: Session, practice_id: str, flag_id: str) -> Stored:
     """Answer where one finding stands, and hold it until the transaction ends.
 
     Raises:
@@ -124,7 +133,7 @@ def flags(
     return [flag(one, clients[one.finding.client_id], names, now) for one in found]
 
 
-def flag(standing: Standing, client: Any, names: Mapping[str, str], now: datetime) -> Flag:
+def flag(standing: Stored, client: Any, names: Mapping[str, str], now: datetime) -> Flag:
     """Answer a flag whole: what the rule saw, where the rule comes from, what is suggested, what was answered."""
     found, card, today = standing.finding, CARDS[standing.rule], local_date(now, client.time_zone)
     work = BIBLIOGRAPHY[card.cited.source]
@@ -145,14 +154,14 @@ def flag(standing: Standing, client: Any, names: Mapping[str, str], now: datetim
     )
 
 
-def _suggestion(standing: Standing) -> FlagSuggestion | None:
+def _suggestion(standing: Stored) -> FlagSuggestion | None:
     if standing.status is FlagStatus.CLOSED:
         return None
     stored = json.loads(standing.finding.suggestion)
     return FlagSuggestion(action=stored["action"], sentence=CARDS[standing.rule].suggestion, effect=stored["effect"])
 
 
-def _answers(standing: Standing) -> list[Answer]:
+def _answers(standing: Stored) -> list[Answer]:
     """Answer what may be done: nothing about a closed flag; easing off only where something can be eased."""
     if standing.status is FlagStatus.CLOSED:
         return []

@@ -66,19 +66,21 @@ def planned_sessions(versions: Sequence[Version]) -> dict[str, PlannedSession]:
     """
     found: dict[str, PlannedSession] = {}
     for version in versions:
-        for planned in planned_of(version.content, version.number):
-            if (in_force(versions, planned.day) or versions[0]) is version and planned_sets(planned.session) > 0:
+        for planned in _asked(version).values():
+            if (in_force(versions, planned.day) or versions[0]) is version:
                 found[planned.planned_id] = planned
     return found
 
 
 def held_sessions(versions: Sequence[Version], rollups: Iterable[Rollup]) -> tuple[list[Held], list[Load]]:
-    """Answer the planned sessions in order with what was reported, and the loads of sessions outside any
-    plan."""
-    plan = planned_sessions(versions)
+    """Answer the planned sessions in order with what was reported, and the loads of sessions outside any plan.
+
+    A session begun under one version is judged under it, whatever was published since.
+    """
+    plan, by_version = planned_sessions(versions), {version.number: _asked(version) for version in versions}
     by_id = {rollup.planned_id: rollup for rollup in rollups}
     for rollup in by_id.values():
-        begun = _begun_under(versions, rollup)
+        begun = by_version.get(rollup.program_version or 0, {}).get(rollup.planned_id)
         if begun is not None:
             plan[rollup.planned_id] = begun
     held = [_held(planned, by_id.get(planned.planned_id)) for planned in plan.values()]
@@ -86,17 +88,10 @@ def held_sessions(versions: Sequence[Version], rollups: Iterable[Rollup]) -> tup
     return sorted(held, key=lambda one: (one.day, one.planned_id)), [load for load in extra if load.done > 0]
 
 
-def _begun_under(versions: Sequence[Version], rollup: Rollup) -> PlannedSession | None:
-    """A session begun under one version is judged under it, whatever was published since."""
-    for version in versions:
-        if version.number == rollup.program_version:
-            planned = (one for one in planned_of(version.content, version.number) if _asks(one, rollup))
-            return next(planned, None)
-    return None
-
-
-def _asks(planned: PlannedSession, rollup: Rollup) -> bool:
-    return planned.planned_id == rollup.planned_id and planned_sets(planned.session) > 0
+def _asked(version: Version) -> dict[str, PlannedSession]:
+    """Answer the sessions of a version that ask for any set, by their id."""
+    planned = planned_of(version.content, version.number)
+    return {one.planned_id: one for one in planned if planned_sets(one.session) > 0}
 
 
 def _extra(rollup: Rollup) -> Load:

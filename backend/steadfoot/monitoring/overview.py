@@ -9,15 +9,16 @@ from typing import Any
 from sqlmodel import Session
 
 from steadfoot.checkins import service as checkins
+from steadfoot.core.clock import local_date
 from steadfoot.identity import service as identity
 from steadfoot.monitoring import flags, messages, sheet, store
-from steadfoot.monitoring.caseload import age
 from steadfoot.monitoring.person import (
     LONG_SPAN_DAYS,
     SHORT_SPAN_DAYS,
     Judged,
     Moment,
     adherence,
+    age_of,
     goal_ahead,
     judged,
     moment_of,
@@ -52,7 +53,7 @@ def client_adherence(
         NotFound: the client is unknown, or another practice's.
     """
     client = identity.client_of(session, practice_id, client_id)
-    moment = moment_of(client, identity.last_heard_at(session, practice_id, client_id), now)
+    moment = _moment(session, client, now)
     last = last or moment.today
     first = first or last - timedelta(days=LONG_SPAN_DAYS - 1)
     known = sheet.read(store.sheet(session, practice_id, client_id))
@@ -75,7 +76,7 @@ def overview(session: Session, practice_id: str, client_id: str, now: datetime) 
         NotFound: the client is unknown, or another practice's.
     """
     client = identity.client_of(session, practice_id, client_id)
-    moment = moment_of(client, identity.last_heard_at(session, practice_id, client_id), now)
+    moment = _moment(session, client, now)
     known = sheet.read(store.sheet(session, practice_id, client_id))
     sessions = judged(known.sessions(date.min, date.max), moment)
     current = programs.current(session, practice_id, client_id)
@@ -102,11 +103,16 @@ def overview(session: Session, practice_id: str, client_id: str, now: datetime) 
     )
 
 
+def _moment(session: Session, client: Any, now: datetime) -> Moment:
+    heard_at = identity.last_heard_at(session, client.practice_id, client.id)
+    return moment_of(client.time_zone, heard_at, local_date(now, client.time_zone))
+
+
 def _client(client: Any, today: date) -> OverviewClient:
     return OverviewClient(
         id=client.id,
         display_name=client.display_name,
-        age=age(client, today),
+        age=age_of(client.birth_year, today),
         birth_year=client.birth_year,
         time_zone=client.time_zone,
         kit=client.kit,

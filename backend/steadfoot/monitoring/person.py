@@ -3,7 +3,6 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
-from typing import Any
 from zoneinfo import ZoneInfo
 
 from steadfoot.monitoring.held import Held
@@ -43,10 +42,14 @@ class Moment:
         return self.today - timedelta(days=days - 1)
 
 
-def moment_of(client: Any, heard_at: datetime | None, now: datetime) -> Moment:
-    """Answer the moment in the client's own time zone."""
-    zone = ZoneInfo(client.time_zone)
-    return Moment(now.astimezone(zone).date(), heard_at.astimezone(zone) if heard_at else None)
+def moment_of(time_zone: str, heard_at: datetime | None, today: date) -> Moment:
+    """Answer the moment in a client's own time zone."""
+    return Moment(today, heard_at.astimezone(ZoneInfo(time_zone)) if heard_at else None)
+
+
+def age_of(birth_year: int | None, today: date) -> int | None:
+    """Answer the age reached in this year; only the year of birth is kept."""
+    return None if birth_year is None else today.year - birth_year
 
 
 def judged(sessions: Sequence[Held], moment: Moment) -> list[Judged]:

@@ -165,12 +165,17 @@ class Headline(BaseModel):
     silent: int
 
 
-class Caseload(BaseModel):
-    """Every client of the practice who is not archived, in the order in which they need someone."""
+class CaseloadHead(BaseModel):
+    """What stands above the rows."""
 
     as_of: datetime
     today: date
     headline: Headline
+
+
+class Caseload(CaseloadHead):
+    """Every client of the practice who is not archived, in the order in which they need someone."""
+
     items: list[Row]
 
 

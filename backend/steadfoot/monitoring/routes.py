@@ -2,14 +2,14 @@
 
 from typing import Annotated
 
-from fastapi import APIRouter, Query, Request
+from fastapi import APIRouter, Query, Request, Response
 from sqlmodel import Session
 
 from steadfoot.core.database import ReadSession, WriteSession, after_commit
 from steadfoot.core.problems import Invalid
 from steadfoot.identity.access import ByPractitioner, Now
 from steadfoot.monitoring import decisions, flags, messages, overview
-from steadfoot.monitoring.caseload import caseload
+from steadfoot.monitoring.caseload import caseload_json
 from steadfoot.monitoring.flags import FlagStatus
 from steadfoot.monitoring.person_schemas import AdherenceOut, Caseload, Overview
 from steadfoot.monitoring.schemas import Decided, DecisionBody, FlagList, MessageBody, MessageList, MessageOut
@@ -23,10 +23,10 @@ def _beat(request: Request, session: Session, practice_id: str, client_id: str) 
     after_commit(session, lambda: pulse.beat(practice_id, client_id))
 
 
-@router.get("/caseload", operation_id="readCaseload", tags=["monitoring"])
-def get_caseload(access: ByPractitioner, session: ReadSession, at: Now) -> Caseload:
+@router.get("/caseload", operation_id="readCaseload", tags=["monitoring"], response_model=Caseload)
+def get_caseload(access: ByPractitioner, session: ReadSession, at: Now) -> Response:
     """Every client, in the order in which they need someone, with the reason for each place."""
-    return caseload(session, access, at)
+    return Response(caseload_json(session, access, at), media_type="application/json")
 
 
 @router.get("/clients/{client_id}/adherence", operation_id="readAdherence", tags=["monitoring"])

@@ -1,9 +1,11 @@
 """Every query of monitoring, each within a practice."""
 
 from collections.abc import Mapping, Sequence
-from typing import Any
+from datetime import date
+from typing import Any, NamedTuple
 
 from sqlalchemy import delete, insert
+from sqlalchemy import select as sqlalchemy_select
 from sqlmodel import Session, col, select
 
 from steadfoot.core.database import scoped
@@ -16,6 +18,44 @@ def findings(session: Session, practice_id: str, client_id: str | None = None) -
     if client_id is not None:
         query = query.where(Finding.client_id == client_id)
     return session.exec(query.order_by(col(Finding.since), col(Finding.id))).all()
+
+
+class FindingRow(NamedTuple):
+    """A finding as a plain value."""
+
+    id: str
+    client_id: str
+    rule: str
+    subject: str
+    since: date
+    evidence: str
+    suggestion: str
+
+
+class DecisionRow(NamedTuple):
+    """What of a decision tells where a finding stands."""
+
+    client_id: str
+    rule: str
+    subject: str
+    action: str
+    covers: str
+
+
+def finding_rows(session: Session, practice_id: str) -> list[FindingRow]:
+    """Answer the findings of the practice as plain values, longest there first."""
+    columns = [getattr(Finding, name) for name in FindingRow._fields]
+    query = sqlalchemy_select(*columns).where(col(Finding.practice_id) == practice_id)
+    rows = session.execute(query.order_by(col(Finding.since), col(Finding.id)))
+    return [FindingRow(*row) for row in rows]
+
+
+def decision_rows(session: Session, practice_id: str) -> list[DecisionRow]:
+    """Answer the decisions of the practice as plain values, oldest first."""
+    columns = [getattr(FlagDecision, name) for name in DecisionRow._fields]
+    query = sqlalchemy_select(*columns).where(col(FlagDecision.practice_id) == practice_id)
+    rows = session.execute(query.order_by(col(FlagDecision.decided_at), col(FlagDecision.id)))
+    return [DecisionRow(*row) for row in rows]
 
 
 def finding(session: Session, practice_id: str, flag_id: str) -> Finding | None:

@@ -26,6 +26,7 @@ from steadfoot.rules.pain_findings import Report, SymptomReport, pain_findings, 
 from steadfoot.rules.vocabulary import Kit, Region, Side, Symptom, When
 
 BEGINNING = date.min
+_SYMPTOM, _RATED = "symptom_reported", ("session_finished", "walk_logged")
 
 
 def refresh(session: Session, practice_id: str, client_id: str) -> None:
@@ -38,8 +39,9 @@ def refresh(session: Session, practice_id: str, client_id: str) -> None:
     pain = checkins.pain(session, practice_id, BEGINNING, client_id)
     thresholds = Thresholds.of(client.thresholds, client.usual_pain)
     found = pain_findings([_report(entry, versions) for entry in pain], thresholds)
-    found += symptom_findings(_symptoms(session, practice_id, client_id))
-    found += effort_findings(_rated(session, practice_id, client_id, sessions))
+    events = checkins.events_of_kinds(session, practice_id, client_id, (_SYMPTOM, *_RATED))
+    found += symptom_findings(_symptom(event) for event in events if event.kind == _SYMPTOM)
+    found += effort_findings(_rated((event for event in events if event.kind in _RATED), sessions))
     hurt = {entry.event_id: entry.prescription for entry in pain}
     content = versions[-1].content if versions else None
     kit = frozenset(Kit(code) for code in client.kit)
@@ -96,18 +98,16 @@ def _exercise_name(key: str | None, day: date, versions: Sequence[Version]) -> s
     return None
 
 
-def _symptoms(session: Session, practice_id: str, client_id: str) -> Iterable[SymptomReport]:
-    for event in checkins.events_of_kinds(session, practice_id, client_id, ("symptom_reported",)):
-        symptom = Symptom(json.loads(event.body)["symptom"])
-        yield SymptomReport(event.id, event.local_day, event.instant.isoformat(), symptom)
+def _symptom(event: Any) -> SymptomReport:
+    symptom = Symptom(json.loads(event.body)["symptom"])
+    return SymptomReport(event.id, event.local_day, event.instant.isoformat(), symptom)
 
 
-def _rated(session: Session, practice_id: str, client_id: str, sessions: Iterable[Held]) -> Iterable[Rated]:
-    """Answer the rated sessions in the order they were done; a session rated twice counts with its last
-    rating."""
+def _rated(events: Iterable[Any], sessions: Iterable[Held]) -> Iterable[Rated]:
+    """Answer the rated sessions as they were done; a session rated twice counts with its last rating."""
     by_id = {one.planned_id: one for one in sessions}
     last: dict[str, Rated] = {}
-    for event in checkins.events_of_kinds(session, practice_id, client_id, ("session_finished", "walk_logged")):
+    for event in events:
         planned, effort = by_id.get(event.planned_id or ""), json.loads(event.body).get("effort")
         if planned is not None and effort is not None:
             last.pop(planned.planned_id, None)

@@ -5,7 +5,7 @@ from datetime import date, datetime, time, timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from tests.builders import PASSWORD, ZONE, House, Phone, content, step_down
+from tests.builders import API, PASSWORD, ZONE, House, Phone, content, step_down
 
 MONDAY = date(2026, 6, 1)
 """The clock of the tests stands on Wednesday 10 June, in the second week of the program."""
@@ -47,8 +47,8 @@ class Scene:
 
     def flags(self, status: str | None = None) -> list[dict[str, Any]]:
         """Answer the client's flags, of one status if named."""
-        wanted = f"?status={status}" if status else "?"
-        found: list[dict[str, Any]] = self.house.get(f"/flags{wanted}&client_id={self.client_id}")["items"]
+        params = {"client_id": self.client_id} | ({"status": status} if status else {})
+        found: list[dict[str, Any]] = self.house.http.get(f"{API}/flags", params=params).json()["items"]
         return found
 
     def adherence(self, first: date, last: date) -> dict[str, Any]:
