@@ -87,16 +87,21 @@ def _standing(finding: F, decisions: Sequence[D]) -> Standing[F, D]:
     rows = json.loads(finding.evidence)
     evidence = tuple(Evidence(**{**row, "day": date.fromisoformat(row["day"])}) for row in rows)
     ids = {one.event_id for one in evidence}
-    covers = [(decision, ids & set(json.loads(decision.covers))) for decision in decisions]
-    answering = tuple(decision for decision, covered in covers if covered)
-    answered = frozenset[str]().union(*(covered for _, covered in covers))
-    return Standing(finding, _status(ids <= answered, answering), evidence, answering)
+    answering = tuple(decision for decision in decisions if ids & set(json.loads(decision.covers)))
+    return Standing(finding, _status(ids, answering), evidence, answering)
 
 
-def _status(all_answered: bool, decisions: Sequence[D]) -> FlagStatus:
-    if not all_answered:
-        return FlagStatus.OPEN
-    return FlagStatus.ACKNOWLEDGED if decisions[-1].action == Action.ACKNOWLEDGE else FlagStatus.CLOSED
+def _status(ids: set[str], decisions: Sequence[D]) -> FlagStatus:
+    """Having been acted on outweighs having been seen, in whatever order the two are stored."""
+    seen, settled = set[str](), set[str]()
+    for decision in decisions:
+        covers = set(json.loads(decision.covers))
+        seen |= covers
+        if decision.action != Action.ACKNOWLEDGE:
+            settled |= covers
+    if ids <= settled:
+        return FlagStatus.CLOSED
+    return FlagStatus.ACKNOWLEDGED if ids <= seen else FlagStatus.OPEN
 
 
 def standings_of(session: Session, practice_id: str, client_id: str | None = None) -> list[Stored]:

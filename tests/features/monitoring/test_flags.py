@@ -75,13 +75,14 @@ def test_each_rule_finds_its_own_and_the_red_flag_comes_first(house):
     assert here.row()["reason"]["sentence"] == "Chest pain was reported today."
 
 
-def test_acknowledged_is_no_longer_open_but_may_still_be_closed(house):
+def test_acknowledged_is_no_longer_open_but_may_still_be_closed(house, clock):
     here = scene(house)
     flag = painful(here)
     answered = decide(here, flag, "acknowledge")["flag"]
     assert (answered["status"], answered["decisions"][0]["by"]) == ("acknowledged", "Maren Brandvold")
     assert here.flags(status="open") == []
     assert "acknowledge" not in [one["action"] for one in answered["answers"]]
+    clock.forward(seconds=1)
     closed = decide(here, flag, "close", note="An old bruise.")["flag"]
     assert (closed["status"], closed["answers"], closed["suggestion"]) == ("closed", [], None)
     assert [one["note"] for one in closed["decisions"]] == ["", "An old bruise."]
