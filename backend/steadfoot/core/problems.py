@@ -139,21 +139,16 @@ def _allowed(request: Request) -> str:
 
 def _http(request: Request, error: Exception) -> Response:
     assert isinstance(error, HTTPException)
-    body = {"type": "about:blank", "title": error.detail, "status": error.status_code, "code": "http"}
+    said = {"title": error.detail, "detail": f"{error.detail}."}
+    body = {"type": "about:blank", "status": error.status_code, "code": "http", **said}
     headers = dict(error.headers or {})
     if error.status_code == 405:  # noqa: PLR2004
         headers["Allow"] = _allowed(request)  # the router itself names only the first matching route
     return JSONResponse(body, error.status_code, headers=headers, media_type=MEDIA_TYPE)
 
 
-def _unexpected(_request: Request, _error: Exception) -> Response:
-    body = {"type": "about:blank", "title": "Something went wrong here", "status": 500, "code": "internal"}
-    return JSONResponse(body, 500, media_type=MEDIA_TYPE)
-
-
 def install(app: FastAPI) -> None:
-    """Make every error of the app leave as a problem."""
+    """Make every error that the app knows of leave as a problem; ``web.Edge`` answers for the others."""
     app.add_exception_handler(Problem, lambda request, error: _answer(request, error))
     app.add_exception_handler(RequestValidationError, _invalid)
     app.add_exception_handler(HTTPException, _http)
-    app.add_exception_handler(Exception, _unexpected)

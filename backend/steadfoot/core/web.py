@@ -38,6 +38,7 @@ _HEADERS = {
 
 
 async def _refuse(send: Send, status: int, code: str, detail: str) -> None:
+    """Answer a problem from here, where the app's own handlers are not reached."""
     body = {"type": f"/problems/{code}", "title": detail, "status": status, "code": code, "detail": detail}
     headers = [(b"content-type", MEDIA_TYPE.encode()), (b"cache-control", b"no-store")]
     await send({"type": "http.response.start", "status": status, "headers": headers})
@@ -73,7 +74,7 @@ async def _read_body(receive: Receive, *, gzip: bool) -> bytes:
 
 
 class Edge:
-    """Outermost layer of the app."""
+    """Outermost layer of the app. It answers for errors that nobody foresaw, too: only so do they get the headers."""
 
     def __init__(self, app: App) -> None:
         self._app = app
@@ -83,8 +84,19 @@ class Edge:
         if scope["type"] != "http":
             await self._app(scope, receive, send)
             return
-        headers, send = Headers(scope=scope), _with_headers(scope, send)
-        if scope["method"] in _SAFE_METHODS:
+        reply = _Reply(scope, send)
+        try:
+            await self._serve(scope, receive, reply)
+        except Exception:
+            if not reply.begun:
+                await _refuse(reply, 500, "internal", "Something went wrong here. Please try again later.")
+            raise  # the server writes it to its log
+
+    async def _serve(self, scope: Scope, receive: Receive, send: Send) -> None:
+        headers = Headers(scope=scope)
+        if "\x00" in scope["path"] or b"%00" in scope["query_string"]:
+            await _refuse(send, 400, "unreadable", "The address has a character that cannot be stored.")
+        elif scope["method"] in _SAFE_METHODS:
             await self._app(scope, receive, send)
         elif _is_cross_site(headers):
             await _refuse(send, 403, "cross-site", "This request came from another site.")
@@ -126,14 +138,20 @@ def _is_cross_site(headers: Headers) -> bool:
     return origin is not None and origin.partition("://")[2] != host
 
 
-def _with_headers(scope: Scope, send: Send) -> Send:
-    async def out(message: Message) -> None:
+class _Reply:
+    """Sends a reply with the headers that every reply has, and remembers whether it has begun."""
+
+    def __init__(self, scope: Scope, send: Send) -> None:
+        self.begun = False
+        self._is_api = str(scope["path"]).startswith("/api/")
+        self._send = send
+
+    async def __call__(self, message: Message) -> None:
         if message["type"] == "http.response.start":
+            self.begun = True
             headers = MutableHeaders(scope=message)
             for name, value in _HEADERS.items():
                 headers.setdefault(name, value)
-            if scope["path"].startswith("/api/"):
+            if self._is_api:
                 headers.setdefault("Cache-Control", "no-store")
-        await send(message)
-
-    return out
+        await self._send(message)
