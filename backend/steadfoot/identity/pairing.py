@@ -107,6 +107,7 @@ def _pairing_out(session: Session, client: Client, device: Device, token: str, p
         pairing_id=pairing.id,
         status="active" if pairing.confirmed_at else "awaiting_confirmation",
         check_number=pairing.check_number,
+        client_id=client.id,
         client_name=client.display_name,
         practice_name=practice.name,
         practitioner_name=people[0].display_name if people else practice.name,

@@ -158,6 +158,7 @@ class PairingOut(BaseModel):
     pairing_id: str
     status: Literal["active", "awaiting_confirmation"]
     check_number: str
+    client_id: str
     client_name: str
     practice_name: str
     practitioner_name: str
