@@ -10,7 +10,6 @@ from steadfoot.programs.content import (
     ProgramContent,
     expected_minutes,
     planned_load,
-    planned_sets,
 )
 
 _LAST_WEEKDAY = 6
@@ -102,11 +101,6 @@ def planned_between(versions: Sequence[Version], first: date, last: date) -> lis
 
 def _order(planned: Planned) -> tuple[date, int]:
     return planned.day, int(planned.planned_id.rpartition(".")[2])
-
-
-def planned_sets_of(planned: Planned) -> int:
-    """Answer the sets of a planned session."""
-    return planned_sets(planned.session)
 
 
 def weeks_of(content: ProgramContent) -> list[PlannedWeek]:

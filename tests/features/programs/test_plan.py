@@ -12,7 +12,6 @@ from steadfoot.programs.plan import (
     monday_of,
     planned_between,
     planned_of,
-    planned_sets_of,
     weeks_of,
     window,
 )
@@ -38,7 +37,6 @@ def test_the_planned_id_is_the_date_and_the_place_within_it():
         ("2026-12-01.1", "s2", 7),
         ("2026-12-01.2", "s1", 7),
     ]
-    assert [planned_sets_of(one) for one in planned] == [3, 3]
 
 
 def test_rest_is_not_prescribed_but_keeps_its_place():
