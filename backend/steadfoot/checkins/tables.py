@@ -6,7 +6,7 @@ from typing import Any
 from sqlalchemy import JSON, CheckConstraint, Column, Index
 from sqlmodel import Field
 
-from steadfoot.core.tables import Table
+from steadfoot.core.base import Table
 
 
 class Event(Table, table=True):

@@ -87,12 +87,13 @@ def _live(
     if person.template is None:
         return client_id
     _publish_versions(session, access, client_id, person, first, today, begun)
-    refresh_findings(session, access.practice_id, client_id)
     if person.paired:
         device = _pair(session, access, client_id, begun)
         planned = planned_between(versions_of(session, access.practice_id, client_id), first, today)
         entries = Diary(person.habit, first, today, _ZONE, chance).entries(planned)
         _send(session, device, entries, _contacts(person, first, today, now, chance))
+    # The rules look at everything there is, so it is enough to ask them once, at the end.
+    refresh_findings(session, access.practice_id, client_id)
     return client_id
 
 
@@ -157,11 +158,9 @@ def _contacts(person: Person, first: date, today: date, now: datetime, chance: R
 def _send(session: Session, device: DeviceAccess, entries: Sequence[Entry], contacts: Sequence[datetime]) -> None:
     events = [entry.event(place + 1) for place, entry in enumerate(entries)]
     sent, cursor = 0, 0
-    for place, at in enumerate(contacts):
-        # The rules look at everything there is, so it is enough to ask them once, at the last contact.
-        listeners = (refresh_findings,) if place == len(contacts) - 1 else ()
+    for at in contacts:
         due = sum(entry.at <= at for entry in entries)
         for start in range(sent, max(due, sent + 1), _BATCH):
             batch = events[start : min(due, start + _BATCH)]
-            cursor = sync(session, device, SyncBody(cursor=cursor, events=batch), listeners, at).cursor
+            cursor = sync(session, device, SyncBody(cursor=cursor, events=batch), (), at).cursor
         sent = due

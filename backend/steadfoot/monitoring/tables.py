@@ -5,7 +5,7 @@ from datetime import date, datetime
 from sqlalchemy import Column, Index, Text
 from sqlmodel import Field
 
-from steadfoot.core.tables import Table
+from steadfoot.core.base import Table
 
 
 class Finding(Table, table=True):

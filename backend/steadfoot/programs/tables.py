@@ -5,7 +5,7 @@ from datetime import date, datetime
 from sqlalchemy import CheckConstraint, Column, Text, UniqueConstraint
 from sqlmodel import Field
 
-from steadfoot.core.tables import Table
+from steadfoot.core.base import Table
 
 
 class ProgramVersion(Table, table=True):
