@@ -11,6 +11,7 @@ import { App } from './App';
 import { watchTime } from './phone';
 import { watchInstall } from './screens/pair/install';
 import { loadPending, takeLinkCode } from './screens/pair/pending';
+import { loadSince } from './season/since';
 import { startRestKeeping } from './session/rest';
 
 takeLinkCode();
@@ -21,6 +22,6 @@ watchTime();
 watchInstall();
 // What is on the phone is read before the first drawing: it takes milliseconds, and nobody sees an empty page first.
 await Promise.all([startLanguage(), start()]);
-await Promise.all([startRestKeeping(), loadPending()]);
+await Promise.all([startRestKeeping(), loadPending(), loadSince()]);
 render(<App />, document.getElementById('app')!);
 void registerWorker();

@@ -36,6 +36,20 @@ function useTitle(text: string | null): void {
   }, [text]);
 }
 
+const Running = () => (
+  <>
+    <Button small onClick={pauseRest}>{t('pause')}</Button>
+    <Button small onClick={addRest}>{t('addRest')}</Button>
+  </>
+);
+
+const Paused = () => (
+  <>
+    <Button small onClick={resumeRest}>{t('resume')}</Button>
+    <Button small onClick={endRest}>{t('endRest')}</Button>
+  </>
+);
+
 /** The running rest: by its end, never by counting. Nothing when none runs. */
 export function RestBar() {
   const running = rest.value !== null && rest.value.timer.paused_ms === null;
@@ -49,9 +63,7 @@ export function RestBar() {
       <span class="count" role="timer" aria-label={t('restLeft', { n: seconds })}>{clock(seconds)}</span>
       <Way part={walked(rest.value.timer, at)} />
       <span class="rest-buttons">
-        {running ? <Button small onClick={pauseRest}>{t('pause')}</Button> : <Button small onClick={resumeRest}>{t('resume')}</Button>}
-        <Button small onClick={addRest}>{t('addRest')}</Button>
-        <Button small onClick={endRest}>{t('endRest')}</Button>
+        {running ? <Running /> : <Paused />}
       </span>
     </div>
   );

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { Arrow, MapEdge } from '../../shared/marks/marks';
 import { Link } from '../../shared/router';
+import { unreadCount } from '../screens/practice/news';
 import { t } from '../words';
 
 interface ScreenProps {
@@ -43,7 +44,10 @@ function Tabs() {
     <nav class="sheets" aria-label={t('pages')}>
       {TABS.map(([to, word]) => (
         <Link key={to} to={to}>
-          <span>{t(word)}</span>
+          <span>
+            {t(word)}
+            {word === 'practice' && unreadCount.value > 0 && <b class="unread">{t('unreadMessages', { n: unreadCount.value })}</b>}
+          </span>
         </Link>
       ))}
     </nav>

@@ -52,16 +52,16 @@ function Form({ typed, change, errors, walk }: FormProps) {
 }
 
 /** The form as it opens: what was entered for this walk before, else the plan, else empty. */
-function firstTyped(planned: Planned | null): Typed {
+function firstTyped(planned: Planned | null, on: string): Typed {
   const known = planned && sessions.value.get(planned.planned_id)?.walk;
-  if (planned && known) return typedFrom(known, progressFor(planned.planned_id).effort, day.value);
-  return planned?.session.kind === 'walk' ? typedAsPlanned(planned.session, day.value) : typedFrom(null, null, day.value);
+  if (planned && known) return typedFrom(known, progressFor(planned.planned_id).effort, on);
+  return planned?.session.kind === 'walk' ? typedAsPlanned(planned.session, on) : typedFrom(null, null, on);
 }
 
-/** A walk, planned or not. */
-export function WalkEntry({ planned }: { planned: Planned | null }) {
+/** A walk, planned or not. `on` is the day the form opens with. */
+export function WalkEntry({ planned, on = day.value }: { planned: Planned | null; on?: string }) {
   const draft = `walk.${planned?.planned_id ?? 'other'}.${unitSystem.value}`;
-  const [typed, change] = useDraft<Typed>(draft, firstTyped(planned));
+  const [typed, change] = useDraft<Typed>(draft, firstTyped(planned, on));
   const [tried, setTried] = useState(false);
   const walk = planned?.session.kind === 'walk' ? planned.session : null;
   const read = typed && readWalk(typed, day.value);

@@ -2,6 +2,8 @@
 import { signal } from '@preact/signals';
 import { acceptPairing, askPairing, clearDraft, loadDraft, saveDraft, takeCodeFromAddress, type Device } from '../../../outbox';
 
+import { markSince } from '../../season/since';
+
 const DRAFT = 'pairing';
 /** The code of the link that opened the app. */
 export const linkCode = signal<string | null>(null);
@@ -30,6 +32,7 @@ export async function ask(code: string): Promise<void> {
 export async function accept(): Promise<void> {
   if (!pending.value) return;
   await acceptPairing(pending.value);
+  await markSince();
   await putAway();
 }
 

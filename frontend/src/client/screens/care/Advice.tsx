@@ -1,0 +1,83 @@
+import { useState } from 'preact/hooks';
+import { events, practice, settings, type Event } from '../../../outbox';
+import { standing } from '../../../outbox/fold';
+import { placeWords } from '../../../shared/body/places';
+import { Button, ButtonLink } from '../../../shared/form/Button';
+import { adviceFor, asksFirst, type PainAdvice } from '../../care/advice';
+import { Trouble } from '../../parts/Kept';
+import { sessionPath } from '../../parts/names';
+import { Screen } from '../../parts/Screen';
+import { EmergencyText, RedFlags } from '../../parts/Urgent';
+import { findPlanned, firstName, progressFor, thresholds } from '../../phone';
+import { leaveOutMovement, swap, withdraw } from '../../session/actions';
+import { findExercise, rungsAround } from '../../session/library';
+import { painOf } from '../../session/log';
+import type { Planned } from '../../session/plan';
+import { setsOf } from '../../session/progress';
+import { t } from '../../words';
+import { NotFound } from '../NotFound';
+import { placeOf } from './report';
+
+const WORDS = {
+  stop: ['adviceStop', 'adviceStopMore'], watch: ['adviceWatch', 'adviceWatchMore'], fine: ['adviceFine', 'adviceFineMore'],
+} as const satisfies Record<PainAdvice, readonly [string, string]>;
+
+/** In the morning the question is whether it has settled to what is usual for this person. */
+function morningSettled(rating: number): boolean {
+  return rating <= Number(settings.value?.thresholds?.usual_pain ?? 0);
+}
+
+function Words({ event }: { event: Event }) {
+  const { rating, when } = painOf(event);
+  const feels = (event.body.feels as string[] | undefined) ?? [];
+  const practitioner = firstName.value;
+  const advice = adviceFor(rating, thresholds.value);
+  const [first, more] = WORDS[advice];
+  return (
+    <div class="advice" role={advice === 'stop' ? 'alert' : undefined}>
+      {event.body.region === 'chest' && <p class="urgent"><b>{t('adviceChest')}</b></p>}
+      {when === 'next_morning' && advice !== 'stop' ? (
+        <p class="lead">{morningSettled(rating) ? t('morningFine') : t('morningNot', { practitioner })}</p>
+      ) : (
+        <><p class="lead">{t(first)}</p><p>{t(more)}</p></>
+      )}
+      {asksFirst(feels) && <p><b>{t('adviceAsk', { practitioner })}</b></p>}
+    </div>
+  );
+}
+
+/** What one can do at once: the easier way, or the movement left out for today. */
+function Steps({ planned, prescription }: { planned: Planned; prescription: string }) {
+  const [left, setLeft] = useState<number | null>(null);
+  const found = setsOf(planned.session).find((set) => set.prescription.key === prescription)?.prescription;
+  if (!found) return null;
+  const now = progressFor(planned.planned_id).swaps[prescription] ?? found.variant;
+  const { easier } = rungsAround(findExercise(planned.version.exercises, found.exercise), now);
+  return (
+    <div class="stack">
+      {easier && <Button wide onClick={() => void swap(planned, prescription, now, easier.variant)}>{t('easierNow', { variant: easier.name })}</Button>}
+      {left === null && <Button wide onClick={() => void leaveOutMovement(planned, prescription).then(setLeft)}>{t('leaveNow')}</Button>}
+      <p class="note" role="status">{left !== null && t('leftMovement', { n: left })}</p>
+    </div>
+  );
+}
+
+/** What the phone says at once, offline, from the practice's own numbers; and the way to take the report back. */
+export function Advice({ params }: { params: Record<string, string> }) {
+  const event = events.value.find((one) => one.id === params.id);
+  if (!event) return <NotFound />;
+  const stands = standing(events.value).some((one) => one.id === event.id);
+  const planned = findPlanned(String(event.body.planned_id ?? ''));
+  const open = planned && event.body.when !== 'next_morning' && !progressFor(planned.planned_id).finished ? planned : null;
+  const worth = painOf(event).rating >= thresholds.value.acceptable_from;
+  const title = stands ? t('adviceTitle', { place: placeWords(placeOf(event)), rating: painOf(event).rating }) : t('takenBack');
+  return (
+    <Screen title={title} foot={<><Trouble /><ButtonLink kind="main" wide to={open ? sessionPath(open.planned_id) : '/'}>{t(open ? 'goBackSession' : 'goToToday')}</ButtonLink></>}>
+      {stands && <Words event={event} />}
+      {stands && open && worth && <Steps planned={open} prescription={String(event.body.prescription ?? '')} />}
+      <div class="block"><RedFlags /><EmergencyText /></div>
+      {stands && <p class="note">{t('answersWhen', { practitioner: firstName.value, reply: practice.value?.reply_time_text ?? '' })}</p>}
+      {stands && <p class="centered"><Button kind="quiet" onClick={() => void withdraw(event.id)}>{t('undo')}</Button></p>}
+    </Screen>
+  );
+}

@@ -1,0 +1,93 @@
+import { useState } from 'preact/hooks';
+import { askToPersist, connection, events, exportText, outdated, persisted, receivedCount, refused, savedCount, sendNow } from '../../../outbox';
+import { Button } from '../../../shared/form/Button';
+import { day, firstName, lastContact, practiceName, whenWords } from '../../phone';
+import { t } from '../../words';
+import { StorageWords } from '../pair/parts';
+
+function Send() {
+  const [state, setState] = useState<'' | 'sending' | 'sent' | 'not_sent'>('');
+  const send = async () => {
+    setState('sending');
+    await sendNow();
+    setState(connection.value === 'ready' && savedCount.value === receivedCount.value ? 'sent' : 'not_sent');
+  };
+  return (
+    <>
+      <Button small onClick={() => void send()}>{t('sendNow')}</Button>
+      <p class="note" role="status">
+        {state === 'sending' && t('sending')}
+        {state === 'sent' && t('sentAll')}
+        {state === 'not_sent' && t('notSentYet')}
+      </p>
+    </>
+  );
+}
+
+const KINDS: Partial<Record<string, 'kind_set' | 'kind_finish' | 'kind_walk' | 'kind_pain' | 'kind_symptom' | 'kind_note'>> = {
+  set_ticked: 'kind_set', set_unticked: 'kind_set', set_left_out: 'kind_set', session_finished: 'kind_finish', walk_logged: 'kind_walk',
+  pain_reported: 'kind_pain', symptom_reported: 'kind_symptom', note_written: 'kind_note',
+};
+
+/** Received, not understood, kept: told, and nothing to do. */
+function Refused() {
+  if (refused.value.length === 0) return null;
+  return (
+    <details>
+      <summary>{t('refusedTitle', { n: refused.value.length })}</summary>
+      <p class="note">{t('refusedText')}</p>
+      <ul class="cues note">
+        {refused.value.map((item) => {
+          const event = events.value.find((one) => one.id === item.id);
+          return <li key={item.id}>{t('refusedOne', { kind: t(KINDS[event?.kind ?? ''] ?? 'kind_other'), time: event ? whenWords(event.recorded_at) : '' })}</li>;
+        })}
+      </ul>
+    </details>
+  );
+}
+
+/** Hands the person a file; nothing leaves the phone by itself. */
+async function download(): Promise<void> {
+  const address = URL.createObjectURL(new Blob([await exportText()], { type: 'application/json' }));
+  const link = Object.assign(document.createElement('a'), { href: address, download: `steadfoot-${day.value}.json` });
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}
+
+function Export() {
+  const [failed, setFailed] = useState(false);
+  const save = () => download().then(() => setFailed(false), () => setFailed(true));
+  return (
+    <div class="block">
+      <Button small onClick={() => void save()}>{t('exportButton')}</Button>
+      <p class="note soft">{t('exportText')}</p>
+      <p class="trouble" role="alert">{failed && t('exportFailed')}</p>
+    </div>
+  );
+}
+
+/** What is saved here, what has arrived, and how safely it is kept. */
+export function OnThisPhone() {
+  const all = savedCount.value === receivedCount.value;
+  return (
+    <section>
+      <p>{t('paired', { practitioner: firstName.value, practice: practiceName.value })}</p>
+      {outdated.value && <p class="urgent" role="alert">{t('outdatedText')} <button type="button" class="link" onClick={() => location.reload()}>{t('reload')}</button></p>}
+      <div class="block">
+        <h2>{t('onThisPhone')}</h2>
+        <p role="status">
+          {t('entriesSaved', { n: savedCount.value })} {savedCount.value > 0 && (all ? t('allReceived') : t('entriesReceived', { n: receivedCount.value }))}
+        </p>
+        <p>{lastContact.value ? t('lastContact', { time: lastContact.value }) : t('noContact')}</p>
+        <Send />
+        <Refused />
+      </div>
+      <div class="block">
+        <h2>{t('storageTitle')}</h2>
+        <StorageWords />
+        {persisted.value !== true && <Button small onClick={() => void askToPersist()}>{t('storageAsk')}</Button>}
+      </div>
+      <Export />
+    </section>
+  );
+}
