@@ -54,5 +54,5 @@ def test_rebuilt_equals_kept_up_in_any_order(house, database, seed):
             session.delete(row)
     with database.write() as session:
         checkins.rebuild(session, house.practice_id, here.client_id)
-        service.rebuild(session, house.practice_id)
+        service.refresh_findings(session, house.practice_id, here.client_id)
     assert derived(database) == kept
