@@ -2,7 +2,8 @@
 
 from dataclasses import dataclass
 from enum import StrEnum
-from typing import Final
+from types import ModuleType
+from typing import Final, get_args
 
 
 class Kind(StrEnum):
@@ -232,6 +233,15 @@ _WORKS: Final = (
         "A form reproduced with permission",
     ),
     Source(
+        "golding-2000",
+        "Golding LA",
+        "2000",
+        "YMCA Fitness Testing and Assessment Manual",
+        "Book",
+        "Adults who use fitness centres",
+        "From memory; only the youngest row of its step-test table was seen in a public program",
+    ),
+    Source(
         "iso-8601",
         "International Organization for Standardization",
         "2019",
@@ -251,3 +261,10 @@ _WORKS: Final = (
     ),
 )
 BIBLIOGRAPHY: Final = {work.key: work for work in _WORKS}
+
+
+def citation(module: ModuleType, name: str) -> Cited:
+    """Answer the citation written beside a constant of a module, typed ``Final[Annotated[..., Cited(...)]]``."""
+    (annotated,) = get_args(module.__annotations__[name])
+    found: Cited = next(extra for extra in annotated.__metadata__ if isinstance(extra, Cited))
+    return found
