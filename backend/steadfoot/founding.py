@@ -1,5 +1,7 @@
 """Founds the first practice with its first practitioner, and the people the command line names."""
 
+from typing import Any
+
 from pydantic import TypeAdapter, ValidationError
 
 from steadfoot.core.clock import system_clock
@@ -14,7 +16,7 @@ class NotValid(Exception):
     """What the command line was given cannot be used."""
 
 
-def _valid(kind: object, value: str, what: str) -> str:
+def _valid(kind: Any, value: str, what: str) -> str:
     try:
         return str(TypeAdapter(kind).validate_python(value))
     except ValidationError as error:

@@ -11,9 +11,7 @@ from typing import Annotated, Final
 from steadfoot.rules.sources import Cited, Kind
 from steadfoot.rules.vocabulary import Status
 
-WEEK_DAYS: Final[
-    Annotated[int, Cited(Kind.PUBLISHED, "iso-8601", "A week is seven days and begins on Monday")]
-] = 7
+WEEK_DAYS: Final[Annotated[int, Cited(Kind.PUBLISHED, "iso-8601", "A week is seven days and begins on Monday")]] = 7
 
 
 @dataclass(frozen=True, slots=True)

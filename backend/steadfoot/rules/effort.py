@@ -10,14 +10,10 @@ from steadfoot.rules.sources import Cited, Kind
 
 EFFORT_MAX: Final[Annotated[int, Cited(Kind.PUBLISHED, "foster-2001", "Scale of 0 to 10")]] = 10
 EFFORT_ABOVE_PLAN: Final[
-    Annotated[
-        int, Cited(Kind.HOUSE, "house", "One point is within a person's own scatter; two is a change of word")
-    ]
+    Annotated[int, Cited(Kind.HOUSE, "house", "One point is within a person's own scatter; two is a change of word")]
 ] = 2
 EFFORT_SESSIONS: Final[
-    Annotated[
-        int, Cited(Kind.HOUSE, "house", "One hard day is a hard day; three running are a dose too high")
-    ]
+    Annotated[int, Cited(Kind.HOUSE, "house", "One hard day is a hard day; three running are a dose too high")]
 ] = 3
 
 

@@ -13,14 +13,10 @@ from steadfoot.rules.sources import Cited, Kind
 
 PAIN_MAX: Final[Annotated[int, Cited(Kind.PUBLISHED, "farrar-2001", "Numeric rating scale of 0 to 10")]] = 10
 PAIN_STOP: Final[
-    Annotated[
-        int, Cited(Kind.PUBLISHED, "silbernagel-2007", "Up to 5 of 10 is allowed, so 6 is the first too much")
-    ]
+    Annotated[int, Cited(Kind.PUBLISHED, "silbernagel-2007", "Up to 5 of 10 is allowed, so 6 is the first too much")]
 ] = 6
 PAIN_ACCEPTABLE_FROM: Final[
-    Annotated[
-        int, Cited(Kind.PUBLISHED, "thomee-1997", "0 to 2 is safe; of the bands in use we take 3 to 5 next")
-    ]
+    Annotated[int, Cited(Kind.PUBLISHED, "thomee-1997", "0 to 2 is safe; of the bands in use we take 3 to 5 next")]
 ] = 3
 USUAL_PAIN: Final[Annotated[int, Cited(Kind.HOUSE, "house", "None, until the practitioner has asked")]] = 0
 

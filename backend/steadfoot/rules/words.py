@@ -6,9 +6,7 @@ from typing import Annotated, Final
 from steadfoot.rules.sources import Cited, Kind
 from steadfoot.rules.vocabulary import Region, Side, Symptom, When
 
-DAY_NAME_SPAN_DAYS: Final[
-    Annotated[int, Cited(Kind.HOUSE, "house", "A bare day name is clear within a week")]
-] = 6
+DAY_NAME_SPAN_DAYS: Final[Annotated[int, Cited(Kind.HOUSE, "house", "A bare day name is clear within a week")]] = 6
 
 _DAYS: Final = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 _MONTHS: Final = (
