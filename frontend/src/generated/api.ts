@@ -599,7 +599,7 @@ export interface paths {
         put?: never;
         /**
          * Post Sign In
-         * @description Sign in with address and password; sets the session cookie.
+         * @description Sign in with address and password; sets the session cookie. The session that it takes the place of ends.
          */
         post: operations["signIn"];
         delete?: never;
@@ -1273,7 +1273,7 @@ export interface components {
             loads: components["schemas"]["Region"][];
             /** Name */
             name: string;
-            /** @description Usually done for each side in turn, or with both together. */
+            /** @description How the easiest variant is done; harder ones may be one-legged. */
             sides: components["schemas"]["Sides"];
             /**
              * Trains
@@ -1752,6 +1752,8 @@ export interface components {
         PairingOut: {
             /** Check Number */
             check_number: string;
+            /** Client Id */
+            client_id: string;
             /** Client Name */
             client_name: string;
             /** Device Id */
@@ -2701,6 +2703,8 @@ export interface components {
              * @description Caption for a narrow place, at most 14 letters; may be empty.
              */
             short: string;
+            /** @description Done for each side in turn, or with both together. */
+            sides: components["schemas"]["Sides"];
             /**
              * Variant
              * @description Code of the variant, unique within its exercise.
