@@ -57,7 +57,7 @@ function put(editor: Editor, picked: string, date: LocalDate): string | null {
   const isNew = picked.startsWith(NEW);
   if (isNew && content.sessions.length >= SESSIONS_MAX) return e('sessionsFull', { n: SESSIONS_MAX });
   const kind = picked.slice(NEW.length) as Kind;
-  const session = isNew ? blankSession(kind, editor.key('s'), coded('kind', kind)) : null;
+  const session = isNew ? blankSession(kind, editor.key('s'), coded('name', kind)) : null;
   const key = session?.key ?? picked;
   const day = { date, session: key, fixed_day: false };
   editor.edit((now) => addDay(session ? addSession(now, session) : now, day));

@@ -1,6 +1,9 @@
 import type { Editor } from './editor';
 import { e } from './words';
 
+/** Sentences shown at once; more are folded so that the session stays in sight. */
+const SHOWN = 3;
+
 /** What the client will find different, in the server's words. */
 export function ChangesList({ editor }: { editor: Editor }) {
   const checked = editor.checker.checked.value;
@@ -10,11 +13,18 @@ export function ChangesList({ editor }: { editor: Editor }) {
   return (
     <section aria-labelledby="changes" class="ed-changes">
       <h2 id="changes"><span role="status">{title}</span></h2>
-      {base && changes.length > 0 && (
-        <ul class="ed-list">
-          {changes.map((sentence) => <li key={sentence}>{sentence}</li>)}
-        </ul>
+      {base && <Sentences all={changes.slice(0, SHOWN)} />}
+      {base && changes.length > SHOWN && (
+        <details>
+          <summary>{e('changesMore', { n: changes.length - SHOWN })}</summary>
+          <Sentences all={changes.slice(SHOWN)} />
+        </details>
       )}
     </section>
   );
+}
+
+function Sentences({ all }: { all: readonly string[] }) {
+  if (all.length === 0) return null;
+  return <ul class="ed-list" lang="en">{all.map((sentence) => <li key={sentence}>{sentence}</li>)}</ul>;
 }

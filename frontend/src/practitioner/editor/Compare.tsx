@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { dayAndTime } from '../../shared/dates';
 import { Button } from '../../shared/form/Button';
+import { me } from '../api/session';
 import { linesOf, pairs, type Pair } from './compareLines';
 import type { Editor } from './editor';
 import { focusSoon } from './focus';
@@ -18,12 +19,12 @@ export function Compare({ editor, theirs }: { editor: Editor; theirs: Version })
   const take = (which: 'mine' | 'theirs') => {
     editor.goOnFrom(theirs, which);
     editor.say(which === 'mine' ? e('keptMine', { number: theirs.number }) : e('tookTheirs', { number: theirs.number }), which === 'theirs');
-    focusSoon('session-heading');
+    focusSoon('editor-heading');
   };
   return (
     <section aria-labelledby="compare">
       <h1 id="compare" tabIndex={-1}>{e('compareTitle', { number: theirs.number })}</h1>
-      <p>{e('compareText', { name: theirs.published_by.display_name, at: dayAndTime(theirs.published_at), number: theirs.number })}{theirs.note && ` ${e('compareNote', { note: theirs.note })}`}</p>
+      <p>{e('compareText', { name: theirs.published_by.display_name, at: dayAndTime(theirs.published_at, me.value?.practice.time_zone), number: theirs.number })}{theirs.note && ` ${e('compareNote', { note: theirs.note })}`}</p>
       <p class="ed-row">
         <Button kind="main" onClick={() => take('mine')}>{e('keepMine', { number: theirs.number })}</Button>
         <Button onClick={() => take('theirs')}>{e('takeTheirs', { number: theirs.number })}</Button>

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { time } from '../../shared/dates';
 import { Button } from '../../shared/form/Button';
+import { me } from '../api/session';
 import type { Editor } from './editor';
 import { PublishDialog } from './PublishDialog';
 import { SaveTemplate } from './SaveTemplate';
@@ -14,18 +15,18 @@ export function Head({ editor, onStartAgain }: { editor: Editor; onStartAgain: (
   return (
     <header class="ed-head">
       <div>
-        <h1>{e('headVersion', { name, number })} {editor.changed.value && <span class="soft">{e('headDraft')}</span>}</h1>
+        <h1 id="editor-heading" tabIndex={-1}>{e('headVersion', { name, number })} {editor.changed.value && <span class="soft">{e('headDraft')}</span>}</h1>
         <p role="status" class="soft" id="draft-status">{keptWords(editor)}</p>
+        <div class="ed-row ed-more">
+          <Button small kind="quiet" onClick={() => setOpen('template')}>{e('saveTemplate')}</Button>
+          <Button small kind="quiet" onClick={onStartAgain}>{e('startFromTemplate')}</Button>
+          {editor.changed.value && <Button small kind="quiet" onClick={() => discard(editor)}>{e('discard')}</Button>}
+        </div>
       </div>
       <div class="ed-row">
         <Button small onClick={editor.undo} aria-label={editor.canUndo.value ? e('undo') : e('undoNothing')}>{e('undo')}</Button>
         <Button small onClick={editor.redo} aria-label={editor.canRedo.value ? e('redo') : e('redoNothing')}>{e('redo')}</Button>
         <Button small kind="main" onClick={() => setOpen('publish')}>{e('publish', { number: editor.nextNumber.value })}</Button>
-      </div>
-      <div class="ed-row ed-more">
-        <Button small kind="quiet" onClick={() => setOpen('template')}>{e('saveTemplate')}</Button>
-        <Button small kind="quiet" onClick={onStartAgain}>{e('startFromTemplate')}</Button>
-        {editor.changed.value && <Button small kind="quiet" onClick={() => discard(editor)}>{e('discard')}</Button>}
       </div>
       <PublishDialog editor={editor} open={open === 'publish'} onClose={() => setOpen(null)} />
       <SaveTemplate editor={editor} open={open === 'template'} onClose={() => setOpen(null)} />
@@ -42,12 +43,13 @@ function discard(editor: Editor): void {
 
 function keptWords(editor: Editor): string {
   const kept = editor.keeper.status.value;
+  const at = (when: Date | string) => time(when, me.value?.practice.time_zone);
   switch (kept.state) {
     case 'nothing': return editor.changed.value ? e('draftWaiting') : editor.base.value ? e('draftNone') : e('draftNew');
     case 'waiting': return e('draftWaiting');
-    case 'kept': return e('draftKept', { time: time(kept.at) });
-    case 'browser': return kept.stored ? e('draftBrowser', { time: time(kept.at) }) : e('draftOnlyPage');
+    case 'kept': return e('draftKept', { time: at(kept.at) });
+    case 'browser': return kept.stored ? e('draftBrowser', { time: at(kept.at) }) : e('draftOnlyPage');
     case 'refused': return e('draftRefused', { reason: kept.detail });
-    case 'conflict': return e('draftConflict', { name: kept.theirs.saved_by.display_name, time: time(kept.theirs.saved_at) });
+    case 'conflict': return e('draftConflict', { name: kept.theirs.saved_by.display_name, time: at(kept.theirs.saved_at) });
   }
 }

@@ -1,4 +1,4 @@
-import { dayAndMonth, dayName, daysBetween } from '../../shared/dates';
+import { dayShort, daysBetween } from '../../shared/dates';
 import { spokenDose, stoneLabel } from '../../shared/dose';
 import { Trail, type TrailGroup, type TrailSet } from '../../shared/marks/Trail';
 import type { Circuit, PlannedSession, Prescription, ProgramContent, Session } from '../../shared/program';
@@ -44,7 +44,7 @@ function Top({ planned, session, content }: TopProps) {
   return (
     <div class="ed-phone-top">
       <p>
-        <span>{planned && `${dayName(planned.day.date)} ${dayAndMonth(planned.day.date)}`}</span>
+        <span>{planned && dayShort(planned.day.date)}</span>
         {left >= 0 && <span>{e('daysTo', { n: left, trip: content.goal?.name ?? '' })}</span>}
       </p>
       <p class="ed-phone-title">{session.kind === 'circuit' ? e('phoneRounds', { name: sessionName(session), n: session.rounds }) : sessionName(session)}</p>

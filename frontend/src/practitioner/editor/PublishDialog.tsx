@@ -20,10 +20,11 @@ export function PublishDialog({ editor, open, onClose }: { editor: Editor; open:
 
 /** Why nothing can be published now; null when it can. */
 function whyNot(editor: Editor): string | null {
-  const checks = editor.checker.checked.value?.checks;
+  const checked = editor.checker.checked.value;
+  const checks = checked?.checks;
   const errors = (checks?.problems ?? []).filter((one) => one.severity === 'error').length + editor.unreadable.value.size;
   if (errors > 0) return e('publishErrors', { n: errors });
-  if (editor.base.value && (!editor.changed.value || checks?.changes.length === 0)) return e('publishSame', { number: editor.base.value.number });
+  if (editor.base.value && (!editor.changed.value || (checked?.of === editor.content.value && checks?.changes.length === 0))) return e('publishSame', { number: editor.base.value.number });
   return null;
 }
 
@@ -56,7 +57,7 @@ function Ready({ editor, onClose }: { editor: Editor; onClose: () => void }) {
     if (result.kind === 'published') done(editor, result, onClose);
   };
   return (
-    <form onSubmit={(event) => { event.preventDefault(); void send(); }}>
+    <form class="ed-dialog" onSubmit={(event) => { event.preventDefault(); void send(); }}>
       <Summary editor={editor} />
       <Field label={e('messageLabel')} hint={e('messageHint')} multiline value={message.value} onInput={(text) => (message.value = text)} />
       <Field label={e('noteLabel')} hint={e('noteRecordHint')} multiline value={note.value} onInput={(text) => (note.value = text)} />
@@ -76,7 +77,7 @@ function Summary({ editor }: { editor: Editor }) {
   return (
     <>
       <p>{e('publishText', { name: editor.client.value.display_name })}</p>
-      <ul lang="en">{checks?.changes.map((sentence) => <li key={sentence}>{sentence}</li>)}</ul>
+      <ul class="ed-plain" lang="en">{checks?.changes.map((sentence) => <li key={sentence}>{sentence}</li>)}</ul>
       {warnings > 0 && <p>{e('publishWarnings', { n: warnings })}</p>}
     </>
   );

@@ -37,7 +37,7 @@ function Form({ editor, onClose }: { editor: Editor; onClose: () => void }) {
     }
   };
   return (
-    <form onSubmit={(event) => { event.preventDefault(); void save(); }}>
+    <form class="ed-dialog" onSubmit={(event) => { event.preventDefault(); void save(); }}>
       <p>{e('saveTemplateText')}</p>
       <Field label={e('templateName')} value={name} onInput={setName} required />
       <Field label={e('templateAbout')} hint={e('templateAboutHint')} value={about} onInput={setAbout} />

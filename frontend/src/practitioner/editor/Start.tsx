@@ -8,6 +8,7 @@ import { layOut, readTemplates } from './calls';
 import { firstFrom } from './choice';
 import type { Editor } from './editor';
 import { failureWords } from './failure';
+import { focusIfLost } from './focus';
 import { SaidLine } from './SaidLine';
 import { DateBox, TextBox } from './TextBox';
 import { templateFacts } from '../templates/facts';
@@ -28,9 +29,10 @@ interface StartProps {
 /** A new program: what it leads up to, when it begins, and what it begins from. */
 export function Start({ editor, onDone, canLeave }: StartProps) {
   const form = useStart(editor, onDone);
+  useEffect(() => focusIfLost('start-heading'), []);
   return (
     <form class="ed-start" onSubmit={(event) => { event.preventDefault(); void form.begin(); }}>
-      <h1>{e('startTitle', { name: editor.client.value.display_name })}</h1>
+      <h1 id="start-heading" tabIndex={-1}>{e('startTitle', { name: editor.client.value.display_name })}</h1>
       <SaidLine editor={editor} />
       {canLeave ? <p>{e('startOver')}</p> : <p>{e('startText')}</p>}
       {!canLeave && editor.canUndo.value && <p><Button small onClick={editor.undo}>{e('undoDiscard')}</Button></p>}

@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import { useMemo } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { addDays, dayAndMonth, dayName, mondayOf } from '../../shared/dates';
 import { Button } from '../../shared/form/Button';
 import type { PlannedSession, ProgramContent } from '../../shared/program';
@@ -12,29 +12,49 @@ import { facts, sessionName } from './phrases';
 import { RepeatWeek } from './RepeatWeek';
 import { e } from './words';
 
-/** The weeks with their planned days; a week is opened to work in it. */
+/** The weeks with their planned days; a week is opened to work in it, and what lies behind is folded away. */
 export function Weeks({ editor }: { editor: Editor }) {
   const content = editor.content.value;
   const toggled = useMemo(() => signal<ReadonlyMap<string, boolean>>(new Map()), []);
+  const [pastOpen, setPastOpen] = useState(false);
   if (!content) return null;
   const day = editor.shown.value.planned?.day.date ?? content.starts_on;
   const near = [mondayOf(day), addDays(mondayOf(day), 7)];
   const isOpen = (week: Week) => toggled.value.get(week.monday) ?? near.includes(week.monday);
   const toggle = (week: Week) => (toggled.value = new Map(toggled.value).set(week.monday, !isOpen(week)));
+  const weeks = weeksOf(content);
+  const past = weeks.filter((week) => week.monday < mondayOf(editor.today) && week.monday < mondayOf(day));
+  const show = (week: Week) => <WeekOf key={week.monday} editor={editor} week={week} content={content} open={isOpen(week)} onToggle={() => toggle(week)} />;
   return (
     <nav class="ed-weeks" aria-label={e('weeks')}>
-      {weeksOf(content).map((week) => (
-        <section key={week.monday}>
-          <h2>
-            <button type="button" class="ed-week" aria-expanded={isOpen(week)} onClick={() => toggle(week)}>
-              {weekName(week, editor.today)} <small>{e('weekCount', { n: week.planned.length })}</small>
-            </button>
-          </h2>
-          {isOpen(week) && <OpenWeek editor={editor} week={week} content={content} />}
-        </section>
-      ))}
+      {past.length > 1 && (
+        <button type="button" class="ed-week" aria-expanded={pastOpen} onClick={() => setPastOpen(!pastOpen)}>{e('weeksBefore', { n: past.length })}</button>
+      )}
+      {(pastOpen || past.length < 2) && past.map(show)}
+      {weeks.slice(past.length).map(show)}
       <Unplanned editor={editor} content={content} />
     </nav>
+  );
+}
+
+interface WeekProps {
+  editor: Editor;
+  week: Week;
+  content: ProgramContent;
+  open: boolean;
+  onToggle: () => void;
+}
+
+function WeekOf({ editor, week, content, open, onToggle }: WeekProps) {
+  return (
+    <section>
+      <h2>
+        <button type="button" class="ed-week" aria-expanded={open} onClick={onToggle}>
+          {weekName(week, editor.today)} <small>{e('weekCount', { n: week.planned.length })}</small>
+        </button>
+      </h2>
+      {open && <OpenWeek editor={editor} week={week} content={content} />}
+    </section>
   );
 }
 

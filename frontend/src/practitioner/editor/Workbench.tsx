@@ -1,6 +1,7 @@
 import { useEffect } from 'preact/hooks';
 import { ChangesList } from './ChangesList';
 import type { Editor } from './editor';
+import { focusIfLost } from './focus';
 import { Frame } from './Frame';
 import { Head } from './Head';
 import { LoadOfWeeks } from './LoadOfWeeks';
@@ -14,6 +15,7 @@ import { Weeks } from './Weeks';
 /** The three columns: weeks, session, phone; above them what changed and what does not fit. */
 export function Workbench({ editor, onStartAgain }: { editor: Editor; onStartAgain: () => void }) {
   useUndoKeys(editor);
+  useEffect(() => focusIfLost('editor-heading'), []);
   return (
     <div onFocusOut={editor.settle}>
       <Head editor={editor} onStartAgain={onStartAgain} />

@@ -11,5 +11,10 @@ export function focusSoon(...ids: string[]): void {
   requestAnimationFrame(() => requestAnimationFrame(() => look(LOOKS)));
 }
 
+/** The part of the page that had the focus is gone: put it to the heading, so that the keyboard does not begin at the top again. */
+export function focusIfLost(...ids: string[]): void {
+  requestAnimationFrame(() => document.activeElement === document.body && focusSoon(...ids));
+}
+
 /** The columns lie under each other: what was chosen is out of sight. */
 export const isNarrow = (): boolean => matchMedia('(max-width: 900px)').matches;

@@ -32,7 +32,7 @@ function Detail({ entry }: { entry: Entry }) {
       <dl class="ed-facts">
         <div><dt>{e('trains')}</dt><dd>{entry.trains.map((code) => coded('quality', code)).join(', ')}</dd></div>
         <div><dt>{e('loads')}</dt><dd>{entry.loads.map((code) => s(code as Region)).join(', ')}</dd></div>
-        <div><dt>{e('sides')}</dt><dd>{e(entry.sides === 'each' ? 'sidesEach' : 'sidesBoth')}</dd></div>
+        <div><dt>{e('loadedSides')}</dt><dd>{e(entry.sides === 'each' ? 'sidesEach' : 'sidesBoth')}</dd></div>
       </dl>
       <div class="ed-two">
         <section aria-labelledby="ladder">
