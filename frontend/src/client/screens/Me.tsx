@@ -21,7 +21,7 @@ function isAmongStones(): boolean {
 }
 
 /** The build's own mark, out of its file name: what to tell when something is odd. */
-const build = /index-([\w-]+)\.js/.exec(import.meta.url)?.[1] ?? 'dev';
+const build = /index-([\w-]+)\.js/.exec(document.querySelector<HTMLScriptElement>('script[type=module]')?.src ?? '')?.[1] ?? 'dev';
 
 function ThisApp() {
   return (

@@ -4,6 +4,7 @@ import { ButtonLink } from '../../shared/form/Button';
 import { Cairn } from '../../shared/marks/marks';
 import { Kept } from '../parts/Kept';
 import { dayWords } from '../parts/names';
+import { Notices } from '../parts/Notices';
 import { Screen } from '../parts/Screen';
 import { day, dayNow, firstName, progressFor } from '../phone';
 import { mainSession, type DayPlan } from '../session/day';
@@ -57,6 +58,7 @@ function EmptyDay({ plan }: { plan: DayPlan }) {
       tabs
       foot={<div class="row steps"><ButtonLink kind="hurt" to={hurtPath()}>{t('itHurts')}</ButtonLink></div>}
     >
+      <Notices />
       <Morning />
       <NewVersion among={null} />
       <div class="quiet">
@@ -78,6 +80,7 @@ function TrainingDay({ planned, plan }: { planned: Planned; plan: DayPlan }) {
       tabs
       foot={<SessionFoot planned={planned} />}
     >
+      <Notices />
       <Morning />
       <NewVersion among={progressFor(planned.planned_id).finished ? null : planned} />
       <SessionBody planned={planned} />

@@ -33,9 +33,9 @@ export function Where() {
       }
     >
       <RedFlags />
-      <EmergencyText />
       {place?.region === 'chest' && <p class="urgent" role="alert"><b>{t('adviceChest')}</b></p>}
       {draft && <BodyMap value={place} onChange={(to) => change({ place: to })} />}
+      <div class="block"><EmergencyText /></div>
     </Screen>
   );
 }

@@ -26,7 +26,7 @@ function amount(dose: Prescription): string {
 
 /** At most three cells: how much, how (weight or way down), and the rest. */
 function cells(dose: Prescription): [string, string][] {
-  const side = t(dose.sides === 'each' ? 'doseEach' : 'doseBoth');
+  const side = t(dose.sides === 'each' ? 'doseEach' : dose.hold_s === null ? 'doseTimes' : 'doseHold');
   const how: [string, string] | null = dose.load_kg
     ? [t('doseLoad'), mass(dose.load_kg)]
     : dose.tempo_down_s ? [t('doseDown'), t('secondsShort', { n: dose.tempo_down_s })] : null;

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
-import { askToPersist, connection, events, exportText, outdated, persisted, receivedCount, refused, savedCount, sendNow } from '../../../outbox';
+import { askToPersist, connection, events, exportText, persisted, receivedCount, refused, savedCount, sendNow } from '../../../outbox';
 import { Button } from '../../../shared/form/Button';
+import { Notices } from '../../parts/Notices';
 import { day, firstName, lastContact, practiceName, whenWords } from '../../phone';
 import { t } from '../../words';
 import { StorageWords } from '../pair/parts';
@@ -72,7 +73,7 @@ export function OnThisPhone() {
   return (
     <section>
       <p>{t('paired', { practitioner: firstName.value, practice: practiceName.value })}</p>
-      {outdated.value && <p class="urgent" role="alert">{t('outdatedText')} <button type="button" class="link" onClick={() => location.reload()}>{t('reload')}</button></p>}
+      <Notices />
       <div class="block">
         <h2>{t('onThisPhone')}</h2>
         <p role="status">

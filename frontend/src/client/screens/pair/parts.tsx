@@ -1,4 +1,4 @@
-import { persisted, storage } from '../../../outbox';
+import { device, persisted, storage } from '../../../outbox';
 import { Button } from '../../../shared/form/Button';
 import { t } from '../../words';
 import { installOffer, isInstalled, isIos } from './install';
@@ -9,7 +9,7 @@ export function InstallHint() {
   const offer = installOffer.value;
   return (
     <section class={isIos() ? 'sheet' : 'block'}>
-      <h2>{t('installTitle')}</h2>
+      <h2>{t(isIos() && !device.value ? 'installFirst' : 'installTitle')}</h2>
       <p>{t(isIos() ? 'installIos' : 'installOther')}</p>
       {offer && <Button small onClick={() => void offer.prompt()}>{t('installNow')}</Button>}
     </section>

@@ -1,0 +1,26 @@
+import { connection, outdated, storage } from '../../outbox';
+import { ButtonLink } from '../../shared/form/Button';
+import { StorageWords } from '../screens/pair/parts';
+import { t } from '../words';
+
+/** What stands in the way of keeping or sending. Nothing when nothing does. */
+export function Notices() {
+  const kept = storage.value === null || storage.value === 'works';
+  return (
+    <>
+      {!kept && <StorageWords />}
+      {outdated.value && (
+        <p class="urgent" role="alert">
+          {t('outdatedText')} <button type="button" class="link" onClick={() => location.reload()}>{t('reload')}</button>
+        </p>
+      )}
+      {connection.value === 'revoked' && (
+        <section class="sheet">
+          <h2>{t('removedTitle')}</h2>
+          <p class="note">{t('removedText')}</p>
+          <div class="row"><ButtonLink small to="/pair">{t('alreadyGo')}</ButtonLink></div>
+        </section>
+      )}
+    </>
+  );
+}
