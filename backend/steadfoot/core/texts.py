@@ -8,7 +8,7 @@ import json
 import unicodedata
 from typing import Annotated, Any
 
-from pydantic import AfterValidator, BaseModel, BeforeValidator, ConfigDict, StringConstraints
+from pydantic import BaseModel, BeforeValidator, ConfigDict, StringConstraints
 
 
 def _json_int(value: Any) -> Any:
@@ -29,7 +29,9 @@ def _json_bool(value: Any) -> Any:
     return value
 
 
-def _clean(value: str) -> str:
+def _clean(value: Any) -> Any:
+    if not isinstance(value, str):
+        return value
     if "\x00" in value or any("\ud800" <= letter <= "\udfff" for letter in value):
         raise ValueError("has a character that cannot be stored")
     return unicodedata.normalize("NFC", value)
@@ -39,7 +41,8 @@ def _clean(value: str) -> str:
 JSON_INT = BeforeValidator(_json_int)
 JSON_NUMBER = BeforeValidator(_json_number)
 JsonBool = Annotated[bool, BeforeValidator(_json_bool)]
-_storable = AfterValidator(_clean)
+# Before the length is counted: normalising can make text longer, and a column holds what it holds.
+_storable = BeforeValidator(_clean)
 Name = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=120), _storable]
 Line = Annotated[str, StringConstraints(strip_whitespace=True, max_length=300), _storable]
 Note = Annotated[str, StringConstraints(max_length=4000), _storable]

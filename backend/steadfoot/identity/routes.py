@@ -72,9 +72,10 @@ def _device_out(device: Device, paired: Pairing | None) -> DeviceOut:
 
 
 @router.post("/sign-in", operation_id="signIn", tags=["sign-in"])
-def post_sign_in(body: SignInBody, session: WriteSession, at: Now, response: Response) -> Me:
-    """Sign in with address and password; sets the session cookie."""
+def post_sign_in(body: SignInBody, session: WriteSession, at: Now, request: Request, response: Response) -> Me:
+    """Sign in with address and password; sets the session cookie. The session that it takes the place of ends."""
     token = service.sign_in(session, body.email, body.password, at)
+    service.sign_out(session, request.cookies.get(COOKIE))
     session.flush()
     response.set_cookie(COOKIE, token, path="/", secure=True, httponly=True, samesite="strict")
     return _me(access_of(session, token))

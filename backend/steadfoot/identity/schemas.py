@@ -147,7 +147,7 @@ class PairingBody(Inward):
     """A code, as typed, pasted or scanned."""
 
     code: Annotated[str, StringConstraints(min_length=1, max_length=100)]
-    label: Line = ""
+    label: Annotated[Line, StringConstraints(max_length=120)] = ""
 
 
 class PairingOut(BaseModel):
