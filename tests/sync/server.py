@@ -1,0 +1,132 @@
+"""A real server in a process of its own, which can be killed; and phones that know what was acknowledged."""
+
+import os
+import signal
+import socket
+import subprocess
+import sys
+import threading
+import time
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any
+
+import httpx
+
+_BACKEND = Path(__file__).parents[2] / "backend"
+_START_WITHIN_S = 40
+
+
+def free_port() -> int:
+    """Answer a port that nobody listens on."""
+    with socket.socket() as probe:
+        probe.bind(("127.0.0.1", 0))
+        port: int = probe.getsockname()[1]
+        return port
+
+
+def environment(folder: Path) -> dict[str, str]:
+    """Answer the environment of a command on a data folder."""
+    path = os.pathsep.join((str(_BACKEND), os.environ.get("PYTHONPATH", "")))
+    kept = {name: value for name, value in os.environ.items() if not name.startswith("STEADFOOT_")}
+    return {**kept, "PYTHONPATH": path, "STEADFOOT_DATA_DIR": str(folder)}
+
+
+def command(folder: Path, *words: str, stdin: str = "") -> subprocess.CompletedProcess[str]:
+    """Run a command of the command line to its end."""
+    return subprocess.run(
+        [sys.executable, "-m", "steadfoot.cli", *words],
+        env=environment(folder),
+        input=stdin,
+        capture_output=True,
+        text=True,
+        timeout=60,
+        check=False,
+    )
+
+
+@dataclass
+class Server:
+    """``steadfoot serve`` on a data folder."""
+
+    folder: Path
+    port: int = field(default_factory=free_port)
+    process: "subprocess.Popen[bytes] | None" = None
+
+    @property
+    def address(self) -> str:
+        """Where it listens."""
+        return f"http://127.0.0.1:{self.port}"
+
+    def start(self) -> None:
+        """Start it and wait until its database answers."""
+        words = [sys.executable, "-m", "steadfoot.cli", "serve", "--port", str(self.port)]
+        self.process = subprocess.Popen(words, env=environment(self.folder), stdout=subprocess.DEVNULL)
+        until = time.monotonic() + _START_WITHIN_S
+        while time.monotonic() < until:
+            assert self.process.poll() is None, "the server ended by itself"
+            try:
+                if httpx.get(f"{self.address}/readyz", timeout=2).status_code == 200:
+                    return
+            except httpx.TransportError:
+                time.sleep(0.05)
+        raise AssertionError("the server did not start in time")
+
+    def kill(self) -> None:
+        """End it as a power cut would end the process: nothing of its own runs any more."""
+        assert self.process is not None
+        self.process.send_signal(signal.SIGKILL)
+        self.process.wait()
+
+    def stop(self) -> int:
+        """End it as an operator does; answer the exit code."""
+        assert self.process is not None
+        self.process.send_signal(signal.SIGTERM)
+        return self.process.wait(timeout=40)
+
+
+@contextmanager
+def running(folder: Path) -> Iterator[Server]:
+    """A server that is gone at the end, whatever happened."""
+    server = Server(folder)
+    server.start()
+    try:
+        yield server
+    finally:
+        if server.process is not None and server.process.poll() is None:
+            server.kill()
+
+
+@dataclass
+class Sender:
+    """A phone's sender: sends what is not acknowledged, some of it twice, and never believes what was not said."""
+
+    token: str
+    events: list[dict[str, Any]]
+    acknowledged: int = 0
+
+    def send(self, address: str, events: list[dict[str, Any]], http: httpx.Client) -> dict[str, Any] | None:
+        """Post a batch; None if no whole answer came."""
+        headers = {"Authorization": f"Bearer {self.token}"}
+        try:
+            response = http.post(f"{address}/api/v1/sync", json={"cursor": 0, "events": events}, headers=headers)
+        except httpx.TransportError:
+            return None
+        if response.status_code != 200:
+            return None
+        answer: dict[str, Any] = response.json()
+        assert answer["refused"] == []
+        self.acknowledged = max(self.acknowledged, answer["acknowledged_through"])
+        return answer
+
+    def drain(
+        self, address: str, batches: list[list[dict[str, Any]]], answered: threading.Event, end: threading.Event
+    ) -> None:
+        """Send batches, one after the other, until the server is gone; tell of the first answer."""
+        with httpx.Client(timeout=20, verify=False) as http:
+            for batch in batches:
+                if end.is_set() or self.send(address, batch, http) is None:
+                    return
+                answered.set()
