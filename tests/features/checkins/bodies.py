@@ -43,7 +43,7 @@ FULLEST: dict[str, dict[str, Any]] = {
             "variant": "step-15",
         },
         "symptom_reported": {"symptom": "other", "note": "n" * 4000},
-        "note_written": {"text": "Žluťoučký kůň 🏔 \"quoted\" \\ <b>"},
+        "note_written": {"text": 'Žluťoučký kůň 🏔 "quoted" \\ <b>'},
         "entry_withdrawn": {},
         "message_read": {},
     }.items()

@@ -1,4 +1,7 @@
-"""The day of an entry is the one the client wrote, else the date on their own clock; a wrong clock is no reason to refuse."""
+"""The day of an entry is the one the client wrote, else the date on their own clock.
+
+A wrong clock is no reason to refuse.
+"""
 
 from datetime import UTC, datetime, timedelta
 from zoneinfo import ZoneInfo

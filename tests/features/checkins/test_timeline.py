@@ -71,9 +71,7 @@ def test_an_entry_keeps_the_time_that_the_phone_wrote(house: House, client_id: s
     ]
 
 
-def test_a_withdrawn_entry_stays_in_the_record_with_its_withdrawal(
-    house: House, client_id: str, phone: Phone
-) -> None:
+def test_a_withdrawn_entry_stays_in_the_record_with_its_withdrawal(house: House, client_id: str, phone: Phone) -> None:
     pain = phone.log("pain_reported", {"rating": 5, "region": "knee", "side": "left", "when": "during"})
     phone.log("entry_withdrawn", {"event_id": pain["id"]})
     phone.sync()
@@ -96,7 +94,9 @@ def test_a_cursor_that_was_not_made_here_is_refused(house: House, client_id: str
     assert problem["code"] == "cursor"
 
 
-@pytest.mark.parametrize(("name", "value"), [("limit", 0), ("limit", 201), ("limit", "x"), ("cursor", "!"), ("cursor", "")])
+@pytest.mark.parametrize(
+    ("name", "value"), [("limit", 0), ("limit", 201), ("limit", "x"), ("cursor", "!"), ("cursor", "")]
+)
 def test_a_page_that_cannot_be_asked_for_is_refused_by_name(
     house: House, client_id: str, name: str, value: Any
 ) -> None:
