@@ -1,7 +1,6 @@
 /** What the server answers, field for field. Output fields are always present; null where unknown. */
 import type { LocalDate } from '../../shared/dates';
 import type { Aspect, Region, Side } from '../../shared/body/places';
-import type { ProgramContent } from '../../shared/program';
 
 /** RFC 3339. */
 export type Time = string;
@@ -160,13 +159,14 @@ export interface Overview {
   possible_doubles: { day: LocalDate; planned_id: string; name: string }[];
 }
 
+/** A published version as lists tell it, without its content. */
 export interface ProgramVersion {
   id: string;
   number: number;
+  title: string;
   published_at: Time;
-  published_by: string;
+  published_by: { id: string; display_name: string };
   effective_on: LocalDate;
-  content: ProgramContent;
   changes: string[];
   note: string;
 }

@@ -69,12 +69,12 @@ function Body({ latest, asOf }: { latest: Caseload; asOf: Date }) {
   if (all.length === 0) return <p class="empty">{t('emptyText')}</p>;
   return (
     <>
-      <Filter rows={all.length} found={rows.length} text={filter.value} onInput={(text) => (filter.value = text)} />
-      <Key />
-      <div class="waiting-changes">
+      <div class="above-table">
+        <Filter rows={all.length} found={rows.length} text={filter.value} onInput={(text) => (filter.value = text)} />
         <span class="sr" role="status">{waiting > 0 ? t('changesWaitingSaid', { n: waiting }) : ''}</span>
         {waiting > 0 && <Button small onClick={show}>{t('changesWaiting', { n: waiting })}</Button>}
       </div>
+      <Key />
       {rows.length > 0 && <Table rows={rows} now={asOf} onWrite={setWriteTo} handlers={handlers} />}
       <MessageDialog client={writeTo} onClose={() => setWriteTo(null)} />
     </>

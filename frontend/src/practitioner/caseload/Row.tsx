@@ -11,20 +11,16 @@ import { SmallSeason } from '../parts/Season';
 import { t } from '../words';
 import { happenedWords, nextStep, painWords, whoWords, type Next } from './sentences';
 
-const LABELS = {
-  decide: ['decide', 'decideFor'], write: ['writeTo', 'writeToName'], program: ['writeProgram', 'writeProgramFor'],
-  phones: ['invitePhone', 'invitePhoneOf'], look: ['look', 'lookAt'],
-} as const satisfies Record<Next['does'], readonly [string, string]>;
+const LABELS = { decide: 'decide', write: 'writeTo', program: 'writeProgram', phones: 'invitePhone', look: 'look' } as const satisfies Record<Next['does'], string>;
 
 function NextButton({ row, onWrite }: { row: CaseloadRow; onWrite: (client: CaseloadRow['client']) => void }) {
   const next = nextStep(row);
   if (!next) return null;
-  const [label, spoken] = LABELS[next.does];
-  const name = t(spoken, { name: row.client.display_name });
   const kind = row.group === 'needs_you' ? 'main' : 'other';
-  // The visible words come first in the name, the person's after them.
-  if (!next.to) return <Button small kind={kind} aria-label={name} onClick={() => onWrite(row.client)}>{t(label)}</Button>;
-  return <ButtonLink small kind={kind} to={next.to}>{t(label)}<span class="sr"> {name.slice(t(label).length).trim()}</span></ButtonLink>;
+  // Many rows have the same button: for the ear the person's name follows the visible words.
+  const label = <>{t(LABELS[next.does])}<span class="sr">: {row.client.display_name}</span></>;
+  if (!next.to) return <Button small kind={kind} onClick={() => onWrite(row.client)}>{label}</Button>;
+  return <ButtonLink small kind={kind} to={next.to}>{label}</ButtonLink>;
 }
 
 function Days({ days }: { days: readonly PlannedShort[] }) {
@@ -37,6 +33,17 @@ function Days({ days }: { days: readonly PlannedShort[] }) {
   );
 }
 
+/** Since when, and how much was done: the numbers under the sentence. */
+function Facts({ row: { reason, adherence } }: { row: CaseloadRow }) {
+  const planned = adherence.days_28.by_session.prescribed > 0;
+  const facts = [
+    reason.since && t('since', { date: dayShort(reason.since) }),
+    planned && t('adherence7', { sessions: ratioWords(adherence.days_7.by_session) }),
+    planned && t('adherence28', { sessions: ratioWords(adherence.days_28.by_session) }),
+  ].filter(Boolean);
+  return facts.length > 0 ? <small class="tnum">{facts.join(' · ')}</small> : null;
+}
+
 interface RowProps {
   row: CaseloadRow;
   isFirst: boolean;
@@ -46,7 +53,7 @@ interface RowProps {
 
 /** One person, in sentences. */
 export function Row({ row, isFirst, now, onWrite }: RowProps) {
-  const { client, reason, adherence, suggestion } = row;
+  const { client, suggestion } = row;
   const zone = me.value?.practice.time_zone ?? 'UTC';
   const pain = painWords(row.pain);
   return (
@@ -57,22 +64,16 @@ export function Row({ row, isFirst, now, onWrite }: RowProps) {
         <small>{whoWords(row)}</small>
       </th>
       <td class="happened">
-        <p>{happenedWords(row)}{reason.since && <span class="soft"> ({t('since', { date: dayShort(reason.since) })})</span>}</p>
+        <p lang="en">{happenedWords(row)}</p>
         {pain && row.group !== 'needs_you' && <small>{pain}</small>}
+        <Facts row={row} />
       </td>
       <td>
-        <div class="suggests"><p>{suggestion?.sentence ?? t('nothingToDecide')}</p><NextButton row={row} onWrite={onWrite} /></div>
+        <div class="suggests">{suggestion ? <p lang="en">{suggestion.sentence}</p> : <p>{t('nothingToDecide')}</p>}<NextButton row={row} onWrite={onWrite} /></div>
       </td>
       <td class="days">
         <Days days={row.last_days} />
         <small>{heardWords(row.last_heard_at, now, zone)}</small>
-        {row.group !== 'no_program' && (
-          <small class="ratios">
-            <span class="sr">{t('adherenceWhat')}: </span>
-            <span>{t('adherence7', { sessions: ratioWords(adherence.days_7.by_session) })}</span>
-            <span>{t('adherence28', { sessions: ratioWords(adherence.days_28.by_session) })}</span>
-          </small>
-        )}
       </td>
       <td class="season">{row.ridge.weeks.length > 0 && <SmallSeason ridge={row.ridge} />}</td>
     </tr>

@@ -8,7 +8,7 @@ import type { Action, Decided, Flag } from '../api/types';
 import { FailureLine } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
 import { t } from '../words';
-import { bodyOf, decisionWords, lacks, orderedAnswers, type Lacks } from './answers';
+import { answerWords, bodyOf, decisionWords, lacks, orderedAnswers, type Lacks } from './answers';
 
 const KINDS = { published: 'rulePublished', derived: 'ruleDerived', house: 'ruleHouse' } as const;
 
@@ -23,8 +23,8 @@ function RuleLine({ flag }: { flag: Flag }) {
 }
 
 const Evidence = ({ flag }: { flag: Flag }) => (
-  <ul class="evidence">
-    {flag.evidence.map(({ event_id, day, sentence }) => <li key={event_id}><span class="soft">{dayShort(day)}:</span> {sentence}</li>)}
+  <ul class="evidence" lang="en">
+    {flag.evidence.map(({ event_id, sentence }) => <li key={event_id}>{sentence}</li>)}
   </ul>
 );
 
@@ -57,8 +57,8 @@ function AnswerForm({ flag, onDecided }: { flag: Flag; onDecided: (decided: Deci
   const showsMessage = writing || flag.suggestion?.action === 'hold' || flag.suggestion?.action === 'message' || Boolean(missing.message);
   return (
     <div class="suggest-sheet">
-      {flag.suggestion && <p><b>{t('suggestion')} {flag.suggestion.sentence}</b></p>}
-      {flag.suggestion && <p class="note soft">{flag.suggestion.effect}</p>}
+      {flag.suggestion && <p><b>{t('suggestion')} <span lang="en">{flag.suggestion.sentence}</span></b></p>}
+      {flag.suggestion && <p class="note soft" lang="en">{flag.suggestion.effect}</p>}
       <Field label={t('noteForRecord')} hint={t('noteForRecordHint')} name={`note.${flag.id}`} value={note.value} onInput={(text) => (note.value = text)} error={missing.note} />
       {showsMessage
         ? <Field multiline label={t('messageToClient')} hint={t('messageToClientHint')} name={`message.${flag.id}`} value={message.value}
@@ -71,7 +71,7 @@ function AnswerForm({ flag, onDecided }: { flag: Flag; onDecided: (decided: Deci
       <div class="answers">
         {actions.map((action, i) => (
           <Button key={action} small kind={i === 0 && flag.suggestion?.action === action ? 'main' : action === 'close' ? 'quiet' : 'other'} onClick={() => press(action)}>
-            {t(`answer_${action}`)}
+            {answerWords(action, flag.rule)}
           </Button>
         ))}
       </div>
@@ -86,7 +86,7 @@ interface FlagCardProps {
   onDecided: (decided: Decided, action: Action) => void;
 }
 
-/** One finding: what shows it, where the rule comes from, what could be done, and the answers. */
+/** One finding: what shows it, where the rule comes from, what could be done, and the answers. The server's sentences are English. */
 export function FlagCard({ flag, wanted, onDecided }: FlagCardProps) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
@@ -96,7 +96,7 @@ export function FlagCard({ flag, wanted, onDecided }: FlagCardProps) {
   }, [wanted]);
   return (
     <section class="flag" id={`flag-${flag.id}`} aria-labelledby={`title-${flag.id}`}>
-      <h3 id={`title-${flag.id}`} tabIndex={-1} ref={heading}>{flag.title}</h3>
+      <h3 id={`title-${flag.id}`} tabIndex={-1} ref={heading} lang="en">{flag.title}</h3>
       {flag.status === 'acknowledged' && <p class="note">{t('watching')}</p>}
       <Evidence flag={flag} />
       <RuleLine flag={flag} />

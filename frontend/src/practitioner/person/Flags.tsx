@@ -29,7 +29,7 @@ function DoneCard({ done, isNewest }: { done: Done; isNewest: boolean }) {
     <section class="decided">
       <h3 tabIndex={-1} ref={heading}>{t('decidedTitle', { title: done.flag.title })}</h3>
       <p>{done.words}</p>
-      {done.changes.length > 0 && <ul>{done.changes.map((change) => <li key={change}>{change}</li>)}</ul>}
+      {done.changes.length > 0 && <ul lang="en">{done.changes.map((change) => <li key={change}>{change}</li>)}</ul>}
     </section>
   );
 }

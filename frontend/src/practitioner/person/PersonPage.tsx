@@ -47,16 +47,18 @@ function Body({ overview, now }: { overview: Overview; now: Date }) {
       <div class="seen">
         {overview.ridge.weeks.length > 0 && <section aria-label={t('seasonTitle')}><Season ridge={overview.ridge} now={now} heardAt={overview.heard_until} zone={time_zone} /></section>}
         <section aria-labelledby="strip"><h2 id="strip">{t('stripTitle')}</h2>{hasDays ? <Strip overview={overview} now={now} /> : <p class="soft">{t('stripEmpty')}</p>}</section>
-        <Adherence overview={overview} />
-        <Notes overview={overview} />
-        <Versions client={id} />
-        <Timeline overview={overview} />
       </div>
       <div class="side">
         <Flags client={id} flags={overview.flags} />
         <Aside client={id} zone={time_zone} />
         <Messages overview={overview} />
         <About overview={overview} />
+      </div>
+      <div class="more">
+        <Adherence overview={overview} />
+        <Notes overview={overview} />
+        <Versions client={id} />
+        <Timeline overview={overview} />
       </div>
     </div>
   );

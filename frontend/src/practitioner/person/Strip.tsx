@@ -16,6 +16,8 @@ import { StripTable } from './StripTable';
 const NARROW_PX = 620;
 const LEFT_PX = { wide: 132, narrow: 108 } as const;
 const FIRST_WIDTH_PX = 900;
+/** From this many days on it is worth saying that a place is quiet. House value, days. */
+const QUIET_DAYS = 7;
 
 const Bars = ({ bars, name }: { bars: readonly Bar[]; name: string }) => (
   <>{bars.map(({ key, ...box }) => <rect key={key} class={name} {...box} />)}</>
@@ -32,7 +34,7 @@ function Words({ y, label, under }: { y: number; label: string; under?: string |
 
 function Pain({ row, overview, left, right }: { row: PainRow; overview: Overview; left: number; right: number }) {
   const known = overview.pain_regions.find(({ region, side }) => region === row.region && side === row.side);
-  const quiet = known?.quiet_days ? t('stripQuiet', { n: known.quiet_days }) : t('stripUsual', { rating: overview.client.usual_pain });
+  const quiet = known?.quiet_days && known.quiet_days >= QUIET_DAYS ? t('stripQuiet', { n: known.quiet_days }) : t('stripUsual', { rating: overview.client.usual_pain });
   return (
     <g>
       <Words y={row.ground - 14} label={placeTitle({ region: row.region, side: row.side })} under={quiet} />

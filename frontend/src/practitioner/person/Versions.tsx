@@ -21,8 +21,8 @@ export function Versions({ client }: { client: string }) {
       <ul class="words">
         {versions.map((version) => (
           <li key={version.number}>
-            <p><b>{t('versionLine', { number: version.number, date: dayShort(today(new Date(version.published_at))), by: version.published_by })}</b></p>
-            <ul>{changeWords(version).map((change) => <li key={change}>{change}</li>)}</ul>
+            <p><b>{t('versionLine', { number: version.number, date: dayShort(today(new Date(version.published_at))), by: version.published_by.display_name })}</b></p>
+            <ul {...(version.changes.length > 0 && { lang: 'en' })}>{changeWords(version).map((change) => <li key={change}>{change}</li>)}</ul>
             {version.note && <p class="note soft">{t('versionNote', { note: version.note })}</p>}
           </li>
         ))}

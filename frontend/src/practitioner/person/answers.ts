@@ -1,6 +1,6 @@
 /** What an answer to a flag needs and what it says afterwards: pure. */
 import { dayShort, today } from '../../shared/dates';
-import type { Action, Decided, Decision, Flag } from '../api/types';
+import type { Action, Decided, Decision, Flag, Rule } from '../api/types';
 import { t } from '../words';
 
 export interface Answer { action: Action; note: string; message: string }
@@ -19,6 +19,10 @@ export function lacks({ action, note, message }: Answer): Lacks {
 export function bodyOf({ action, note, message }: Answer): { action: Action; note?: string; message?: string } {
   return { action, ...(note.trim() && { note: note.trim() }), ...(SENDS.includes(action) && { message: message.trim() }) };
 }
+
+/** What the button says. After a red flag there is no dose to hold: training stops. */
+export const answerWords = (action: Action, rule: Rule): string =>
+  t(action === 'hold' && rule === 'red_flag_symptom' ? 'answer_hold_symptom' : `answer_${action}`);
 
 /** What became of it, in one sentence. */
 export function decidedWords(action: Action, { program_number }: Pick<Decided, 'program_number'>): string {

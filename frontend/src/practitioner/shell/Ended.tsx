@@ -11,6 +11,7 @@ export function Ended() {
   useEffect(() => {
     const before = document.activeElement as HTMLElement | null;
     cover();
+    element.current?.querySelector<HTMLInputElement>('input[name=email]')?.focus();
     return () => before?.focus();
   }, []);
   return (

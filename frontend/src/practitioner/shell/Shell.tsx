@@ -57,7 +57,7 @@ export function Shell({ children }: { children: ComponentChildren }) {
       </header>
       <MapEdge />
       <StatusLine />
-      {children}
+      <div id="content">{children}</div>
       <footer class="foot-line soft note"><p>{t('emergencyNote')}</p></footer>
     </div>
   );

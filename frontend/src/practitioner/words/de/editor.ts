@@ -111,6 +111,7 @@ const de: Omit<Translation<typeof en>, keyof typeof library> = {
   addTrip: 'Tour hinzufügen',
   removeTrip: 'Tour herausnehmen',
   tripTakenOut: 'Die Tour ist herausgenommen; das Programm endet wie zuvor.',
+  frameTitle: 'Name, Tour und Daten:',
   frameSpan: '{from} bis {until}',
   frameOpen: 'ab {from}, noch ohne Ende',
   frameTrip: '{name} am {date}',

@@ -114,6 +114,7 @@ const en = {
   addTrip: 'Add a trip',
   removeTrip: 'Take the trip out',
   tripTakenOut: 'The trip is taken out; the program ends where it did.',
+  frameTitle: 'Name, trip and dates:',
   frameSpan: '{from} to {until}',
   frameOpen: 'from {from}, no end yet',
   frameTrip: '{name} on {date}',
