@@ -161,3 +161,24 @@ def _more(old: Prescription, rung: Rung) -> Prescription:
         return old
     added = min(REPS_OVER_GOAL, rung.reps[1] - old.reps_high)
     return replace(old, reps_low=old.reps_low + added, reps_high=old.reps_high + added)
+
+
+def without_ladder(verdict: Verdict, load_kg: float | None, step_kg: float | None) -> tuple[Suggestion, float | None]:
+    """Answer the suggestion and the next load in kg where neither exercise nor kit is known, only load and step.
+
+    Without a load to add to, the way up is the next variant; where no step of 2 to 10 percent is at hand, it is
+    repetitions. The way down is one step lighter (house); nothing is left of a load lighter than its step.
+
+    Raises:
+        OutOfRange: load or step cannot be.
+    """
+    heavier = None if load_kg is None or step_kg is None else next_load(load_kg, step_kg)
+    if verdict.suggested is Suggested.REGRESS and load_kg is not None and step_kg is not None:
+        return _said(verdict, Suggested.REGRESS), max(0, round(load_kg - step_kg, _EXACT_TO))
+    if verdict.suggested is not Suggested.PROGRESS:
+        return _said(verdict, verdict.suggested), load_kg
+    if load_kg is None:
+        return _said(verdict, Suggested.PROGRESS_VARIANT, Reason("There is no load to add to: next variant.")), None
+    if heavier is None:
+        return _said(verdict, Suggested.PROGRESS_REPS, Reason("No step of 2 to 10 percent is at hand.")), load_kg
+    return _said(verdict, Suggested.PROGRESS_LOAD), heavier

@@ -1,0 +1,17 @@
+"""``steadfoot calc``: each rule of the trade by itself, without a server or a database."""
+
+import typer
+
+from steadfoot.calc import baseline, dose, load, pain, screening
+from steadfoot.calc.group import CalcGroup
+
+app = typer.Typer(
+    cls=CalcGroup,
+    help="Rules of the trade by themselves: no server, no database. --json prints one object.",
+    no_args_is_help=True,
+)
+app.command("test")(baseline.baseline)
+app.command("pain")(pain.pain)
+app.command("load")(load.load)
+app.command("screening")(screening.screening)
+app.command("dose")(dose.dose)
