@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
 import { Arrow, MapEdge } from '../../shared/marks/marks';
 import { Link } from '../../shared/router';
 import { unreadCount } from '../screens/practice/news';
@@ -17,12 +18,26 @@ interface ScreenProps {
   tabs?: boolean;
 }
 
+let shownBefore = false;
+
+/** A page that comes without a change of address (pairing, waiting, the first program) takes the focus to its heading too. */
+function useHeadingFocus() {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    const lost = document.activeElement === null || document.activeElement === document.body;
+    if (shownBefore && lost) heading.current?.focus({ preventScroll: true });
+    shownBefore = true;
+  }, []);
+  return heading;
+}
+
 export function Screen({ title, where, under, children, foot, tabs }: ScreenProps) {
+  const heading = useHeadingFocus();
   return (
     <div class="phone">
       <header class="top">
         {where && <div class="where">{where}</div>}
-        <h1>{title}</h1>
+        <h1 ref={heading} tabIndex={-1}>{title}</h1>
         {under}
       </header>
       <main>{children}</main>
@@ -62,9 +77,4 @@ export function BackLink({ to, children }: { to: string; children?: ComponentChi
       {children ?? t('back')}
     </Link>
   );
-}
-
-/** A small page with a sentence or two and nothing to do. */
-export function Quiet({ children }: { children: ComponentChildren }) {
-  return <div class="quiet">{children}</div>;
 }

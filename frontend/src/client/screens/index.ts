@@ -1,6 +1,5 @@
 import type { Route } from '../../shared/router';
 import { t } from '../words';
-import { later } from '../parts/later';
 import { exerciseName } from '../parts/names';
 import { findPlanned } from '../phone';
 import { setKey, setsOf } from '../session/progress';
@@ -10,16 +9,14 @@ import { How } from './care/How';
 import { StopList, StopSign } from './care/Stop';
 import { Where } from './care/Where';
 import { Exercise } from './Exercise';
+import { Me } from './Me';
 import { NotFound } from './NotFound';
 import { Welcome } from './Pair';
+import { Practice } from './Practice';
+import { Season } from './Season';
+import { CatchUpPage } from './season/CatchUpPage';
 import { Session } from './Session';
 import { Today } from './Today';
-
-// Not needed to begin a session. The pages behind "It hurts" are always loaded with the app.
-const Season = later(() => import('./Season').then((file) => file.Season));
-const CatchUpPage = later(() => import('./season/CatchUpPage').then((file) => file.CatchUpPage));
-const Practice = later(() => import('./Practice').then((file) => file.Practice));
-const Me = later(() => import('./Me').then((file) => file.Me));
 
 function exerciseTitle({ id, prescription, round }: Record<string, string>): string {
   const planned = findPlanned(id ?? '');

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { dayShort } from '../../../shared/dates';
+import { dayAndMonth, dayShort } from '../../../shared/dates';
 import { Button } from '../../../shared/form/Button';
 import { Several } from '../../../shared/form/Choices';
 import { Eleven } from '../../../shared/form/Eleven';
@@ -47,7 +47,7 @@ function Sets({ planned, entry, tried, change }: Omit<FormProps, 'minutes'>) {
 }
 
 function Form({ planned, entry, minutes, tried, change }: FormProps) {
-  const [first, last] = daysFor(planned, day.value).map(dayShort) as [string, string];
+  const [first, last] = daysFor(planned, day.value).map(dayAndMonth) as [string, string];
   const wrong = tried && !isDayFor(planned, entry.day, day.value);
   return (
     <form class="questions" onSubmit={(event) => event.preventDefault()}>

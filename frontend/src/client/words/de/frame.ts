@@ -15,8 +15,6 @@ const frame: Translation<typeof en> = {
   notFoundTitle: 'Diese Seite gibt es nicht',
   notFoundText: 'Der Link ist vielleicht alt. Nichts, was du gesichert hast, ist verloren.',
   goToToday: 'Zu heute',
-  pageFailed: 'Diese Seite ließ sich nicht öffnen',
-  pageFailedText: 'Sie braucht einmal Netz. Nichts, was du gesichert hast, ist verloren.',
   fetching: 'Dein Weg wird geholt',
   notSaved: 'Das ist nicht gesichert. Das Handy konnte es nicht speichern. Bitte versuch es noch einmal.',
   phoneFull: 'Das ist nicht gesichert. Auf diesem Handy ist kein Platz mehr. Schaffe etwas Platz und versuch es noch einmal.',

@@ -13,8 +13,6 @@ const frame = {
   notFoundTitle: 'This page is not here',
   notFoundText: 'The link may be old. Nothing you saved is lost.',
   goToToday: 'Go to today',
-  pageFailed: 'This page could not be opened',
-  pageFailedText: 'It needs a signal once. Nothing you saved is lost.',
   fetching: 'Fetching your way',
   notSaved: 'This is not saved. The phone could not store it. Please try again.',
   phoneFull: 'This is not saved. This phone has no room left. Free some space, then try again.',
