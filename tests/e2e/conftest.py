@@ -1,0 +1,147 @@
+"""A real server in a process of its own, and real browsers: a phone and a desk."""
+
+import os
+import shutil
+import socket
+import subprocess
+import sys
+import time
+from collections.abc import Iterator
+from contextlib import closing, contextmanager
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+import httpx
+import pytest
+from playwright.sync_api import Browser, BrowserContext, Playwright, sync_playwright
+
+EMAIL, PASSWORD = "maren@thornwater.example", "five huts over one ridge"
+FLAGS = [
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+]
+PHONE: dict[str, Any] = {
+    "viewport": {"width": 360, "height": 740},
+    "has_touch": True,
+    "is_mobile": True,
+    "device_scale_factor": 2,
+    "locale": "en-GB",
+    "timezone_id": "Europe/Vienna",
+}
+DESK: dict[str, Any] = {
+    "viewport": {"width": 1440, "height": 900},
+    "locale": "en-GB",
+    "timezone_id": "Europe/Vienna",
+}
+
+
+def chromium() -> str:
+    """Answer the path of a Chromium: the one that deploy/test.sh found, else one on the path."""
+    found = os.environ.get("STEADFOOT_CHROMIUM") or shutil.which("chromium") or shutil.which("chromium-browser")
+    assert found, "no Chromium: run these tests through deploy/test.sh, which installs one"
+    return found
+
+
+def free_port() -> int:
+    """Answer a port that nobody listens on."""
+    with closing(socket.socket()) as probe:
+        probe.bind(("127.0.0.1", 0))
+        return int(probe.getsockname()[1])
+
+
+@dataclass
+class Server:
+    """A running server and a signed-in practitioner's HTTP client."""
+
+    address: str
+    folder: Path
+    http: httpx.Client
+
+    def call(self, method: str, path: str, body: Any = None) -> Any:
+        """Call the API as the practitioner."""
+        response = self.http.request(method, f"/api/v1{path}", json=body)
+        assert response.is_success, response.text
+        return response.json() if response.content else None
+
+
+def _environment(folder: Path, port: int) -> dict[str, str]:
+    return {**os.environ, "STEADFOOT_DATA_DIR": str(folder), "STEADFOOT_PORT": str(port)}
+
+
+def _command(*words: str) -> list[str]:
+    return [sys.executable, "-m", "steadfoot.cli", *words]
+
+
+@contextmanager
+def running(folder: Path, port: int) -> Iterator[str]:
+    """Serve the folder's database on a port until the block ends."""
+    process = subprocess.Popen(_command("serve"), env=_environment(folder, port))
+    address = f"http://127.0.0.1:{port}"
+    try:
+        _wait_until_ready(address, process)
+        yield address
+    finally:
+        process.terminate()
+        process.wait(40)
+
+
+def _wait_until_ready(address: str, process: "subprocess.Popen[bytes]") -> None:
+    for _ in range(200):
+        assert process.poll() is None, "the server stopped at its start"
+        try:
+            if httpx.get(f"{address}/readyz", timeout=2).is_success:
+                return
+        except httpx.TransportError:
+            time.sleep(0.1)
+    raise AssertionError("the server did not answer within 20 s")
+
+
+@pytest.fixture
+def server(tmp_path: Path) -> Iterator[Server]:
+    """A fresh practice on a real server."""
+    port = free_port()
+    subprocess.run(
+        _command("practice", "create", "Thornwater Physical Therapy", "--email", EMAIL)
+        + ["--practitioner", "Maren Brandvold", "--time-zone", "Europe/Vienna"],
+        input=PASSWORD.encode() + b"\n",
+        env=_environment(tmp_path, port),
+        check=True,
+    )
+    with running(tmp_path, port) as address:
+        signed_in = httpx.post(f"{address}/api/v1/sign-in", json={"email": EMAIL, "password": PASSWORD})
+        cookie = signed_in.headers["set-cookie"].partition(";")[0]
+        with httpx.Client(base_url=address, headers={"Cookie": cookie}, timeout=20) as http:
+            yield Server(address, tmp_path, http)
+
+
+@pytest.fixture(scope="session")
+def playwright() -> Iterator[Playwright]:
+    """The driver of all browsers."""
+    with sync_playwright() as found:
+        yield found
+
+
+@pytest.fixture
+def desk(playwright: Playwright) -> Iterator[BrowserContext]:
+    """The practitioner's browser."""
+    browser: Browser = playwright.chromium.launch(executable_path=chromium(), args=FLAGS)
+    context = browser.new_context(**DESK)
+    yield context
+    browser.close()
+
+
+@contextmanager
+def phone_browser(playwright: Playwright, profile: Path, **more: Any) -> Iterator[BrowserContext]:
+    """A client's browser with a profile that survives its closing."""
+    context = playwright.chromium.launch_persistent_context(
+        str(profile), executable_path=chromium(), args=FLAGS, **{**PHONE, **more}
+    )
+    context.set_default_timeout(15_000)
+    yield context
+    context.close()
