@@ -17,7 +17,7 @@ export function Frame({ editor }: { editor: Editor }) {
   const set = (fields: Partial<ProgramContent>, field: string | null = null) => editor.edit((now) => ({ ...now, ...fields }), field);
   return (
     <details id="frame" class="ed-frame">
-      <summary>{content.title || e('unnamedProgram')}, {content.goal ? e('frameTrip', { name: content.goal.name, date: fullDate(content.goal.date) }) : span}</summary>
+      <summary>{e('frameTitle')} {content.title || e('unnamedProgram')}, {content.goal ? e('frameTrip', { name: content.goal.name, date: fullDate(content.goal.date) }) : span}</summary>
       <div class="ed-fields">
         <TextBox id={fieldId('/title')} label={e('programName')} hint={e('programNameHint')} value={content.title} onChange={(title) => set({ title }, 'title')} />
         <DateBox id={fieldId('/starts_on')} label={e('startsOn')} value={content.starts_on} onChange={(starts_on) => starts_on && set({ starts_on })} />

@@ -35,7 +35,7 @@ export function Start({ editor, onDone, canLeave }: StartProps) {
       <h1 id="start-heading" tabIndex={-1}>{e('startTitle', { name: editor.client.value.display_name })}</h1>
       <SaidLine editor={editor} />
       {canLeave ? <p>{e('startOver')}</p> : <p>{e('startText')}</p>}
-      {!canLeave && editor.canUndo.value && <p><Button small onClick={editor.undo}>{e('undoDiscard')}</Button></p>}
+      {!canLeave && editor.canUndo.value && <p><Button small onClick={() => (editor.undo(), editor.say(e('tookBack')))}>{e('undoDiscard')}</Button></p>}
       <fieldset class="ed-fields">
         <legend>{e('startWhen')}</legend>
         <DateBox id="start-from" label={e('startsOn')} value={form.startsOn} required onChange={form.setStartsOn} />

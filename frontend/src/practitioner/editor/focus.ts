@@ -1,12 +1,13 @@
 /** Focus after a change: the page is drawn a moment after the state, so look for the element until it is there. */
-const LOOKS = 4;
+const LOOKS = 8;
 
 /** Focuses the first of these ids that is there, once the page has been drawn. */
 export function focusSoon(...ids: string[]): void {
   const look = (left: number) => {
     const found = ids.map((id) => document.getElementById(id)).find((element) => element !== null);
-    if (found) found.focus();
-    else if (left > 0) requestAnimationFrame(() => look(left - 1));
+    found?.focus();
+    // Not there yet, or still behind a dialog that is closing and will give the focus back to its own button.
+    if (left > 0 && (!found || document.activeElement !== found)) requestAnimationFrame(() => look(left - 1));
   };
   requestAnimationFrame(() => requestAnimationFrame(() => look(LOOKS)));
 }

@@ -134,6 +134,20 @@ describe('a colleague’s draft', () => {
     }
   });
 
+  it('that says just the same is one’s own whose answer was lost', async () => {
+    const { answers, writes } = server();
+    const mine = content('mine');
+    const reordered = { ...theirs, content: Object.fromEntries(Object.entries(mine.content).reverse()) };
+    answers.push({ status: 412, body: {} }, { status: 200, body: reordered, etag: '"d4"' });
+    const store = memory();
+    const keeper = new Keeper('c1', store, '"d0"', null);
+    keeper.want(mine);
+    await vi.advanceTimersByTimeAsync(KEEP_AFTER_MS);
+    expect(keeper.status.value).toEqual({ state: 'kept', at: new Date(theirs.saved_at) });
+    expect(store.held()).toBeNull();
+    expect(writes()).toHaveLength(1);
+  });
+
   it('is replaced after a person has seen it', async () => {
     const { answers, writes } = server();
     answers.push({ status: 412, body: {} }, { status: 200, body: theirs, etag: '"d4"' });

@@ -3,8 +3,9 @@
  * draft is never overwritten without a word.
  */
 import { signal } from '@preact/signals';
-import { failureFrom, type Failure } from '../api/request';
+import { failureFrom, type Failure, type Reply } from '../api/request';
 import { dropDraft, readDraft, saveDraft } from './calls';
+import { same } from './same';
 import type { Draft, DraftBody } from './types';
 import type { UnsentStore } from './unsent';
 
@@ -96,8 +97,12 @@ export class Keeper {
   }
 
   private async sendOne(draft: DraftBody | null): Promise<void> {
-    if (this.etag === null && draft && (await this.foundTheirs())) return;
-    const reply = draft ? await saveDraft(this.client, draft, this.etag) : (await dropDraft(this.client), null);
+    if (this.etag === null && draft && (await this.foundTheirs(draft))) return;
+    this.took(draft, draft ? await saveDraft(this.client, draft, this.etag) : (await dropDraft(this.client), null));
+  }
+
+  /** The server has this draft, or none any more. */
+  private took(draft: DraftBody | null, reply: Reply<Draft> | null): void {
     this.etag = reply?.etag ?? null;
     if (this.wanted !== draft) return; // more was typed meanwhile
     this.wanted = undefined;
@@ -105,11 +110,16 @@ export class Keeper {
     this.status.value = reply ? { state: 'kept', at: new Date(reply.data.saved_at) } : { state: 'nothing' };
   }
 
-  /** A first write carries no tag to guard it, so look whether a colleague has begun one meanwhile. */
-  private async foundTheirs(): Promise<boolean> {
+  /**
+   * Whether the server has a draft that was not seen here. A first write carries no tag to guard it, so it looks too. One that says
+   * just the same is this one: its answer was lost, by a page that was left or a line that broke.
+   */
+  private async foundTheirs(draft: DraftBody | null): Promise<boolean> {
     const theirs = await readDraft(this.client);
-    if (theirs) this.status.value = { state: 'conflict', theirs: theirs.data, etag: theirs.etag };
-    return theirs !== null;
+    if (!theirs) return false;
+    if (draft && same(theirs.data.content, draft.content) && theirs.data.base_number === draft.base_number) this.took(draft, theirs);
+    else this.status.value = { state: 'conflict', theirs: theirs.data, etag: theirs.etag };
+    return true;
   }
 
   private failed(failure: Failure): void {
@@ -125,7 +135,7 @@ export class Keeper {
   private async lookAtTheirs(): Promise<void> {
     try {
       // Gone meanwhile: published or thrown away, so there is nothing of theirs to lose.
-      if (!(await this.foundTheirs())) this.seen(null);
+      if (!(await this.foundTheirs(this.wanted ?? null))) this.seen(null);
     } catch (error) {
       this.failed(failureFrom(error));
     }

@@ -1,6 +1,7 @@
 /** A program without its dates. */
 import { daysBetween, isoWeekday } from '../../shared/dates';
 import type { ProgramContent } from '../../shared/program';
+import { same } from './same';
 import { WEEKDAYS, type TemplateBody, type TemplateDay } from './types';
 
 /** Weeks that a template holds. */
@@ -16,8 +17,6 @@ function weeksFrom(content: ProgramContent): TemplateDay[][] {
   }
   return weeks;
 }
-
-const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
 /** Weeks count from the first day of the program. Like weeks at the end become one, since the last one repeats. */
 export function toTemplate(content: ProgramContent, name: string, about: string): TemplateBody {

@@ -90,14 +90,14 @@ function Contents({ template, library }: { template: Template; library: Library 
           )}
         </section>
       ))}
-      <ol class="ed-plain">
+      <ul class="ed-plain">
         {template.weeks.map((week, i) => (
           <li key={i}>
             {e(i === template.weeks.length - 1 ? 'templateLastWeek' : 'templateWeek', { number: i + 1 })}{' '}
             {week.map((day) => `${coded('weekday', day.weekday)} ${name(day.session)}`).join(', ') || e('weekEmpty')}
           </li>
         ))}
-      </ol>
+      </ul>
     </>
   );
 }
