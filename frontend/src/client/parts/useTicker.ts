@@ -2,7 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 
 /** The time, four times a second while `running`; a page without a timer never wakes the phone. */
 export function useTicker(running: boolean): number {
-  const [now, setNow] = useState(() => Date.now());
+  const [, setNow] = useState(0);
   useEffect(() => {
     if (!running) return;
     const look = () => setNow(Date.now());
@@ -10,5 +10,5 @@ export function useTicker(running: boolean): number {
     const timer = setInterval(look, 250);
     return () => clearInterval(timer);
   }, [running]);
-  return running ? Math.max(now, 0) : Date.now();
+  return Date.now();
 }

@@ -73,6 +73,7 @@ function Card({ planned, set }: Here) {
   const progress = progressFor(planned.planned_id);
   const exercise = findExercise(planned.version.exercises, set.prescription.exercise);
   const now = progress.swaps[set.prescription.key] ?? set.prescription.variant;
+  const variant = exercise?.ladder.find((rung) => rung.variant === now) ?? null;
   const dose = doseInUse(planned, set, progress);
   const settled = progress.done.has(set.key) || progress.left_out.has(set.key);
   const { rounds } = planned.session as Circuit;
@@ -86,13 +87,13 @@ function Card({ planned, set }: Here) {
       foot={<Foot planned={planned} set={set} really={really} />}
     >
       <p class="sr" role="status">{restIsOver.value && t('restOver')}</p>
-      <Plate variant={exercise?.ladder.find((rung) => rung.variant === now) ?? null} note={set.prescription.note} />
+      <Plate variant={variant} note={set.prescription.note} />
       <Dose dose={dose} />
       {dose.hold_s !== null && !settled && <Hold dose={dose} setName={`${planned.planned_id} ${set.key}`} />}
       <Cues exercise={exercise} />
       {!settled && <Rungs planned={planned} prescription={set.prescription} exercise={exercise} now={now} />}
       <Texts exercise={exercise} />
-      {!settled && <ReallyDone dose={dose} value={really} onChange={setReally} />}
+      {!settled && <ReallyDone dose={dose} canCarry={variant !== null && variant.load !== 'none'} value={really} onChange={setReally} />}
       {!settled && <LeaveOut planned={planned} set={set} />}
     </Screen>
   );

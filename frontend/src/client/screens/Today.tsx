@@ -82,7 +82,7 @@ function TrainingDay({ planned, plan }: { planned: Planned; plan: DayPlan }) {
     >
       <Notices />
       <Morning />
-      <NewVersion among={progressFor(planned.planned_id).finished ? null : planned} />
+      <NewVersion among={planned} />
       <SessionBody planned={planned} />
       <StopEarly planned={planned} />
       <AlsoToday list={plan.today.filter((other) => other.planned_id !== planned.planned_id)} />

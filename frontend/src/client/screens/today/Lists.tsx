@@ -1,3 +1,4 @@
+import { useEffect } from 'preact/hooks';
 import { events, program } from '../../../outbox';
 import { dayOf, standing as standingEvents } from '../../../outbox/fold';
 import { placeWords, type Place } from '../../../shared/body/places';
@@ -8,9 +9,10 @@ import { Link } from '../../../shared/router';
 import { dayWords, sessionNote, sessionPath, walkWords } from '../../parts/names';
 import { useDraft } from '../../parts/useDraft';
 import { day, firstName, progressFor } from '../../phone';
+import { withdraw } from '../../session/actions';
 import { morningQuestions, painOf } from '../../session/log';
 import type { Planned } from '../../session/plan';
-import { laidCount } from '../../session/progress';
+import { laidCount, standing } from '../../session/progress';
 import { t } from '../../words';
 
 function Line({ planned, go }: { planned: Planned; go: string }) {
@@ -61,7 +63,14 @@ export function Extras() {
   return (
     <section class="block">
       {walks.length > 0 && <h2>{t('otherDone')}</h2>}
-      {walks.map((event) => <p key={event.id}><span class="done">{t('doneWord')}</span> {walkWords(event.body as never)}</p>)}
+      {walks.length > 0 && <ul class="lines">
+        {walks.map((event) => (
+          <li key={event.id}>
+            <span><span class="done">{t('doneWord')}</span> {walkWords(event.body as never)}</span>
+            <Button small kind="quiet" onClick={() => void withdraw(event.id)}>{t('undo')}</Button>
+          </li>
+        ))}
+      </ul>}
       <Link class="tap" to="/walk">{t('otherWalk')}</Link>
     </section>
   );
@@ -85,13 +94,21 @@ export function Morning() {
   );
 }
 
-/** What changed in a new version, once. Never while someone stands among the stones of an older one. */
+function isBegun({ planned_id, session }: Planned): boolean {
+  const progress = progressFor(planned_id);
+  return !progress.finished && standing(session, progress) === 'partly';
+}
+
+/** What changed in a new version, once. Never while someone stands among the stones. */
 export function NewVersion({ among }: { among: Planned | null }) {
   const [seen, setSeen] = useDraft<{ number: number }>('seen-version', { number: 0 });
   const newest = program.value;
-  if (!newest || !seen || newest.number <= Math.max(seen.number, 1)) return null;
-  const begun = among !== null && among.version.number !== newest.number;
-  if (begun || newest.changes.length === 0) return null;
+  useEffect(() => {
+    // The first version this phone ever had is no news.
+    if (newest && seen?.number === 0) setSeen({ number: newest.number });
+  }, [newest?.number, seen?.number]);
+  if (!newest || !seen || seen.number === 0 || newest.number <= seen.number || newest.changes.length === 0) return null;
+  if (among && isBegun(among)) return null;
   return (
     <section class="sheet">
       <h2>{t('newTitle', { practitioner: firstName.value })}</h2>

@@ -54,14 +54,19 @@ function groupsOf(planned: Planned, progress: Progress, opened: ReadonlySet<numb
   });
 }
 
-/** A long path opens with the next stone at two thirds of the height. */
+/** A long path opens with the next stone at this part of the height, so that what was laid last is seen too. House value. */
+const NEXT_STANDS_AT = 0.5;
+
 function useNextInSight(count: number): void {
   useEffect(() => {
     if (count < FOLD_FROM_SETS) return;
-    const stone = document.querySelector('.stone.next');
-    const wanted = innerHeight * 0.66;
-    const at = stone?.getBoundingClientRect().top ?? 0;
-    if (at > wanted) scrollBy(0, at - wanted);
+    // After the path has measured itself, and after the browser has put back its own place on the page.
+    const timer = setTimeout(() => {
+      const at = document.querySelector('.stone.next')?.getBoundingClientRect().top ?? 0;
+      const wanted = innerHeight * NEXT_STANDS_AT;
+      if (at > wanted) scrollBy(0, at - wanted);
+    }, 80);
+    return () => clearTimeout(timer);
   }, []);
 }
 
