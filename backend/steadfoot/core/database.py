@@ -6,10 +6,12 @@ its own, writers begin with BEGIN IMMEDIATE, readers have an engine apart. ``syn
 been flushed to the disk, since the phone is then told "received".
 """
 
-from collections.abc import Callable, Iterator
+import asyncio
+from collections.abc import AsyncIterator, Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 from typing import Annotated, Any, TypeVar
+from weakref import WeakKeyDictionary
 
 from fastapi import Depends, Request
 from sqlalchemy import Engine, create_engine, event, make_url
@@ -54,6 +56,22 @@ def _server_engine(url: str) -> Engine:
     return create_engine(url, pool_size=_POOL_SIZE, max_overflow=_POOL_SIZE, pool_pre_ping=True, pool_timeout=5)
 
 
+class Turns:
+    """How many requests may hold a session at once; the others wait on the event loop and not in a thread.
+
+    A request that holds a lock needs a thread again to answer. If those that wait for the lock had taken every
+    thread, all of them would stand still until the database gave up: fifty phones at once are enough.
+    """
+
+    def __init__(self, at_once: int) -> None:
+        self._at_once = at_once
+        self._by_loop: WeakKeyDictionary[asyncio.AbstractEventLoop, asyncio.Semaphore] = WeakKeyDictionary()
+
+    def here(self) -> asyncio.Semaphore:
+        """Answer the running event loop's semaphore."""
+        return self._by_loop.setdefault(asyncio.get_running_loop(), asyncio.Semaphore(self._at_once))
+
+
 class Database:
     """One database, SQLite or PostgreSQL, with an engine for writers and one for readers."""
 
@@ -68,6 +86,8 @@ class Database:
             self.reader = _sqlite_engine(url, "BEGIN")
         else:
             self.writer = self.reader = _server_engine(url)
+        self.write_turns = Turns(1 if self.is_sqlite else _POOL_SIZE // 2)
+        self.read_turns = Turns(_POOL_SIZE // 2)
 
     @contextmanager
     def write(self) -> Iterator[Session]:
@@ -100,12 +120,24 @@ def scoped(table: type[T], practice_id: str) -> SelectOfScalar[T]:
     return select(table).where(table.practice_id == practice_id)  # type: ignore[attr-defined]
 
 
-def _write_session(request: Request) -> Iterator[Session]:
+async def _write_turn(request: Request) -> AsyncIterator[None]:
+    async with request.app.state.database.write_turns.here():
+        yield
+
+
+async def _read_turn(request: Request) -> AsyncIterator[None]:
+    async with request.app.state.database.read_turns.here():
+        yield
+
+
+def _write_session(
+    request: Request, _turn: Annotated[None, Depends(_write_turn, scope="function")]
+) -> Iterator[Session]:
     with request.app.state.database.write() as session:
         yield session
 
 
-def _read_session(request: Request) -> Iterator[Session]:
+def _read_session(request: Request, _turn: Annotated[None, Depends(_read_turn, scope="function")]) -> Iterator[Session]:
     with request.app.state.database.read() as session:
         yield session
 
