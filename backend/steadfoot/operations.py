@@ -41,8 +41,16 @@ def _checked(path: Path) -> str:
 
 
 def _copy(source: Path, target: Path) -> None:
-    with closing(sqlite3.connect(source)) as connection:
-        connection.execute("VACUUM INTO ?", (str(target),))
+    """Write a copy that only its owner can read: it is a record of health."""
+    try:
+        target.touch(mode=0o600, exist_ok=False)  # SQLite takes an empty file as its own
+        with closing(sqlite3.connect(source)) as connection:
+            connection.execute("VACUUM INTO ?", (str(target),))
+    except OSError as error:
+        raise NotPossible(f"{target} cannot be written: {error.strerror}. Is its folder there?") from error
+    except sqlite3.Error as error:
+        target.unlink(missing_ok=True)
+        raise NotPossible(f"{source} could not be copied to {target}: {error}.") from error
 
 
 def backup(settings: Settings, target: Path) -> int:
@@ -92,6 +100,8 @@ def _refuse_if_running(target: Path) -> None:
             mode = connection.execute("PRAGMA journal_mode=DELETE").fetchone()[0]
         except sqlite3.OperationalError:
             mode = "in use"
+        except sqlite3.DatabaseError:
+            return  # no server runs on what is no database; putting a backup in its place is what restore is for
     if mode != "delete":
         raise NotPossible("A server is running on this database; stop it first.")
 
