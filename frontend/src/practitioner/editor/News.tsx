@@ -31,7 +31,7 @@ function TheirDraft({ editor }: { editor: Editor }) {
   };
   return (
     <section class="ed-news" aria-labelledby="their-draft">
-      <h2 id="their-draft">{e('theirDraftTitle', { name: theirs.saved_by.display_name, time: time(theirs.saved_at, me.value?.practice.time_zone) })}</h2>
+      <h2 id="their-draft" tabIndex={-1}>{e('theirDraftTitle', { name: theirs.saved_by.display_name, time: time(theirs.saved_at, me.value?.practice.time_zone) })}</h2>
       <p>{e('theirDraftText')}</p>
       <p class="ed-row">
         <Button small onClick={keep}>{e('keepMineDraft')}</Button>

@@ -1,5 +1,6 @@
 import { Button } from '../../shared/form/Button';
 import type { Editor } from './editor';
+import { focusSoon } from './focus';
 import { e } from './words';
 
 /** What was just done, to be read and heard, with the button that takes it back while nothing else was done. */
@@ -11,9 +12,11 @@ export function SaidLine({ editor }: { editor: Editor }) {
     editor.say(e('tookBack'));
     document.querySelector<HTMLElement>('#session-heading')?.focus();
   };
+  const conflict = editor.keeper.status.value.state === 'conflict';
   return (
-    <div class={`ed-said ${text ? '' : 'empty'}`}>
+    <div class={`ed-said ${text || conflict ? '' : 'empty'}`}>
       <p role="status">{text}</p>
+      {conflict && <Button small onClick={() => focusSoon('their-draft')}>{e('decideDraft')}</Button>}
       {canUndo && <Button small onClick={takeBack}>{e('undo')}</Button>}
     </div>
   );

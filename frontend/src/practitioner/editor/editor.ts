@@ -99,12 +99,18 @@ export class Editor {
 
   /** The whole content anew, as one step; null for none. */
   replace(content: ProgramContent | null, field: string | null = null): void {
-    this.history.value = apply(this.history.peek(), content, field);
+    this.step(apply(this.history.peek(), content, field));
   }
 
   settle = (): void => void (this.history.value = settle(this.history.peek()));
-  undo = (): void => void (this.history.value = undo(this.history.peek()));
-  redo = (): void => void (this.history.value = redo(this.history.peek()));
+  undo = (): void => this.step(undo(this.history.peek()));
+  redo = (): void => this.step(redo(this.history.peek()));
+
+  /** Something else was done: what was said of the step before no longer holds. */
+  private step(next: History<ProgramContent | null>): void {
+    if (next.present !== this.content.peek()) this.said.value = { text: '', undoes: null };
+    this.history.value = next;
+  }
 
   /** Say what was done; `undoable` with a button that takes it back. */
   say(text: string, undoable = false): void {

@@ -47,6 +47,7 @@ const de: Omit<Translation<typeof en>, keyof typeof library> = {
 
   theirDraftTitle: '{name} hat um {time} einen anderen Entwurf dieses Programms gespeichert',
   theirDraftText: 'Ihrer bleibt in diesem Browser, bis Sie entscheiden. Rückgängig führt in jedem Fall zurück.',
+  decideDraft: 'Ein anderer Entwurf wurde gespeichert: entscheiden',
   keepMineDraft: 'Meinen behalten, den anderen ersetzen',
   takeTheirDraft: 'Den anderen nehmen',
   tookTheirDraft: 'Dies ist jetzt der Entwurf von {name}.',

@@ -48,6 +48,7 @@ const en = {
   // news from colleagues
   theirDraftTitle: '{name} saved another draft of this program at {time}',
   theirDraftText: 'Yours is kept in this browser until you decide. Undo leads back either way.',
+  decideDraft: 'Another draft was saved: decide',
   keepMineDraft: 'Keep mine, replace theirs',
   takeTheirDraft: 'Take theirs',
   tookTheirDraft: 'This is now the draft of {name}.',
