@@ -29,8 +29,6 @@ def test_a_week_with_more_does_not_hide_a_week_with_nothing():
     held = []
     for week, done in enumerate((3, 0, 3)):  # the two beyond the plan name no planned session
         for place in range(3):
-            one = Planned(
-                MONDAY + timedelta(weeks=week, days=place), False, 1, int(place < done), place < done
-            )
+            one = Planned(MONDAY + timedelta(weeks=week, days=place), False, 1, int(place < done), place < done)
             held.append((one, standing(one, date(2026, 11, 2), datetime(2026, 11, 2, 9))))
     assert by_session(held).low == pytest.approx(0.6667, abs=TOLERANCE)

@@ -5,8 +5,6 @@ import pytest
 from steadfoot.rules.effort import session_load
 
 
-@pytest.mark.parametrize(
-    ("effort", "minutes", "load"), [(5, 60, 300), (7, 60, 420), (3, 45, 135), (0, 30, 0)]
-)
+@pytest.mark.parametrize(("effort", "minutes", "load"), [(5, 60, 300), (7, 60, 420), (3, 45, 135), (0, 30, 0)])
 def test_session_load(effort, minutes, load):
     assert session_load(effort, minutes) == load
