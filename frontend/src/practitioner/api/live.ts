@@ -5,16 +5,31 @@ import { ASK_AGAIN_MS, refreshAbout, refreshAll } from './resource';
 
 /** Pause before listening again after the server refused. House value, milliseconds. */
 const LISTEN_AGAIN_MS = 15_000;
+/**
+ * A page nobody has touched for so long asks nothing by itself: each question counts as use, and an unattended desk would never be
+ * signed out. Half of the server's hour. House value, milliseconds.
+ */
+const UNTOUCHED_MS = 30 * 60_000;
+let touchedAt = 0;
 let source: EventSource | null = null;
 let later: ReturnType<typeof setTimeout> | undefined;
+
+const isTouched = () => performance.now() - touchedAt < UNTOUCHED_MS;
+const look = () => void (document.visibilityState === 'visible' && session.value === 'in' && isTouched() && refreshAll());
+
+function touch(): void {
+  const slept = !isTouched();
+  touchedAt = performance.now();
+  if (slept) look();
+}
 
 function listen(): void {
   let wasLost = false;
   const heard = new EventSource('/api/v1/live');
-  heard.addEventListener('changed', (event) => void refreshAbout((event as MessageEvent<string>).data));
-  heard.addEventListener('pairing', refreshAll);
+  heard.addEventListener('changed', (event) => isTouched() && void refreshAbout((event as MessageEvent<string>).data));
+  heard.addEventListener('pairing', look);
   heard.addEventListener('open', () => {
-    if (wasLost) refreshAll(); // whatever was said meanwhile was not heard
+    if (wasLost) look(); // whatever was said meanwhile was not heard
     wasLost = false;
   });
   heard.addEventListener('error', () => {
@@ -34,14 +49,15 @@ function restart(): void {
   stop();
   if (session.value !== 'in') return;
   listen();
-  refreshAll();
+  look();
 }
 
 /** Listen while someone is signed in; ask again on being looked at and every minute. Call once. */
 export function startLive(): void {
   effect(() => (session.value === 'in' ? void (stop(), listen()) : stop()));
-  const look = () => document.visibilityState === 'visible' && session.value === 'in' && refreshAll();
-  addEventListener('focus', look);
+  touchedAt = performance.now();
+  for (const use of ['pointerdown', 'pointermove', 'keydown'] as const) addEventListener(use, touch, { passive: true });
+  addEventListener('focus', () => (touch(), look()));
   document.addEventListener('visibilitychange', look);
   setInterval(look, ASK_AGAIN_MS);
 }

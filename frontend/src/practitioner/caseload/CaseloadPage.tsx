@@ -6,7 +6,7 @@ import { draft } from '../api/drafts';
 import { useResource } from '../api/resource';
 import { me } from '../api/session';
 import type { Caseload, CaseloadRow } from '../api/types';
-import { FailureLine } from '../parts/status';
+import { ReadFailure } from '../parts/status';
 import { t } from '../words';
 import { Key } from './Key';
 import { MessageDialog } from './MessageDialog';
@@ -93,7 +93,7 @@ export function CaseloadPage() {
         <span class="spacer" />
         <ButtonLink small kind={data?.items.length === 0 ? 'main' : 'other'} to="/clients/new">{t('newClient')}</ButtonLink>
       </div>
-      <FailureLine failure={failure}><Button small kind="quiet" onClick={() => void reload()}>{t('tryAgain')}</Button></FailureLine>
+      <ReadFailure failure={failure} asOf={asOf} onRetry={() => void reload()} />
       <Pairings />
       {data && asOf ? <Body latest={data} asOf={asOf} /> : !failure && <p role="status">{t('loading')}</p>}
     </main>

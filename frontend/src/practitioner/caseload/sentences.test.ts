@@ -69,8 +69,12 @@ describe('news', () => {
     expect(countChanges([row(), other], [row()])).toBe(1);
     expect(countChanges([row()], [row({ happened: 'Other.' }), other])).toBe(2);
   });
-  it('counts people who changed places', () => {
-    expect(countChanges([row(), { ...other, place: 2 }], [{ ...other, place: 1 }, row({ place: 2 })])).toBe(2);
+  const at = (id: string, place: number) => row({ client: { id, display_name: id, age: null }, place });
+  it('counts who moved, not all who stand lower for it', () => {
+    const shown = ['a', 'b', 'c', 'd', 'e'].map((id, i) => at(id, i + 1));
+    const latest = ['d', 'a', 'b', 'c', 'e'].map((id, i) => at(id, i + 1));
+    expect(countChanges(shown, latest)).toBe(1);
+    expect(countChanges(latest, [at('new', 1), ...latest.map((one) => ({ ...one, place: one.place + 1 }))])).toBe(1);
   });
 });
 

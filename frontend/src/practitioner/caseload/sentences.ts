@@ -60,12 +60,24 @@ export function nextStep({ client, suggestion, group, reason }: CaseloadRow): Ne
   return suggestion ? { does: 'write', to: null } : null;
 }
 
-/** Rows that differ between two answers: new, gone, moved or changed. A ridge's time of day is no news. */
+/** What a row says, without its place: whoever merely stands lower because another came in has not changed. */
+const saying = ({ place: _, ...row }: CaseloadRow): string => JSON.stringify(row);
+
+/** Length of the longest run of numbers that rise, not necessarily side by side: those who kept their order. */
+function inOrder(places: readonly number[]): number {
+  const longest: number[] = [];
+  places.forEach((place, i) => longest.push(1 + Math.max(0, ...longest.filter((_, j) => j < i && (places[j] as number) < place))));
+  return Math.max(0, ...longest);
+}
+
+/** How many people the news is about: new, gone, changed, or moved past others. */
 export function countChanges(shown: readonly CaseloadRow[], latest: readonly CaseloadRow[]): number {
-  const before = new Map(shown.map((row) => [row.client.id, JSON.stringify(row)]));
-  const after = new Map(latest.map((row) => [row.client.id, JSON.stringify(row)]));
-  const ids = new Set([...before.keys(), ...after.keys()]);
-  return [...ids].filter((id) => before.get(id) !== after.get(id)).length;
+  const before = new Map(shown.map((row, i) => [row.client.id, { said: saying(row), i }]));
+  const stayed = latest.filter(({ client }) => before.has(client.id));
+  const changed = stayed.filter((row) => before.get(row.client.id)?.said !== saying(row));
+  const same = stayed.filter((row) => !changed.includes(row)).map(({ client }) => before.get(client.id)?.i ?? 0);
+  const cameOrWent = latest.length - stayed.length + (shown.length - stayed.length);
+  return cameOrWent + changed.length + (same.length - inOrder(same));
 }
 
 /** Case and accents do not matter when looking for a name. */

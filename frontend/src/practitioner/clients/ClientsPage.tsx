@@ -3,7 +3,7 @@ import { Button, ButtonLink } from '../../shared/form/Button';
 import { Link } from '../../shared/router';
 import { useResource } from '../api/resource';
 import type { Client, Items } from '../api/types';
-import { FailureLine } from '../parts/status';
+import { ReadFailure } from '../parts/status';
 import { t } from '../words';
 import { setArchived } from './archive';
 
@@ -30,12 +30,12 @@ function List({ title, clients }: { title: string; clients: readonly Client[] })
 
 /** Everyone, those archived too. */
 export function ClientsPage() {
-  const { data, failure } = useResource<Items<Client>>('/clients');
+  const { data, asOf, failure, reload } = useResource<Items<Client>>('/clients');
   const items = data?.items ?? [];
   return (
     <main>
       <div class="headline"><h1>{t('clientsTitle')}</h1><span class="spacer" /><ButtonLink small to="/clients/new">{t('newClient')}</ButtonLink></div>
-      <FailureLine failure={failure} />
+      <ReadFailure failure={failure} asOf={asOf} onRetry={() => void reload()} />
       {!data && !failure && <p role="status">{t('loading')}</p>}
       {data && items.length === 0 && <p>{t('clientsEmpty')}</p>}
       <List title={t('clientsActive')} clients={items.filter(({ archived_at }) => !archived_at)} />

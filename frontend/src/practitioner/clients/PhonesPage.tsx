@@ -8,7 +8,7 @@ import { refreshAbout, useResource } from '../api/resource';
 import type { Client, Device, Items } from '../api/types';
 import { Pairings } from '../caseload/Pairings';
 import { moment } from '../parts/heard';
-import { FailureLine, say } from '../parts/status';
+import { FailureLine, ReadFailure, say } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
 import { t } from '../words';
 import { Invite } from './Invite';
@@ -77,13 +77,13 @@ function useArrival(devices: readonly Device[] | undefined): void {
 
 export function PhonesPage({ params }: { params: Record<string, string> }) {
   const id = params.id ?? '';
-  const { data: client, failure } = useResource<Client>(`/clients/${encodeURIComponent(id)}`, id);
+  const { data: client, asOf, failure, reload } = useResource<Client>(`/clients/${encodeURIComponent(id)}`, id);
   const { data: devices } = useResource<Items<Device>>(`/clients/${encodeURIComponent(id)}/devices`, null);
   useArrival(devices?.items);
   return (
     <main class="form-page">
       <h1>{client ? t('phonesTitle', { name: client.display_name }) : t('loading')}</h1>
-      <FailureLine failure={failure} />
+      <ReadFailure failure={failure} asOf={asOf} onRetry={() => void reload()} />
       {client && <p><Link to={`/clients/${id}`}>{t('backToPerson', { name: client.display_name })}</Link></p>}
       <Pairings client={id} />
       {client && <Invite person={client} />}

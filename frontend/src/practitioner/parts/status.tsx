@@ -1,8 +1,10 @@
 /** One place where changes that need no answer are said, heard by screen readers too. It exists before its text does. */
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
+import { time } from '../../shared/dates';
 import { Button } from '../../shared/form/Button';
 import type { Failure } from '../api/request';
+import { me } from '../api/session';
 import { t } from '../words';
 import { failureWords } from './failureWords';
 
@@ -38,4 +40,18 @@ export function StatusLine() {
 /** A failure beside the thing that failed. The container is always there, so that the text is spoken when it comes. */
 export function FailureLine({ failure, children }: { failure: Failure | null; children?: ComponentChildren }) {
   return <div role="alert">{failure && <p class="error">{failureWords(failure)} {children}</p>}</div>;
+}
+
+/** The same for what could not be read: how old what is shown is, and another try. */
+export function ReadFailure({ failure, asOf, onRetry }: { failure: Failure | null; asOf: Date | null; onRetry: () => void }) {
+  return (
+    <div role="alert">
+      {failure && (
+        <p class="error">
+          {failure.kind === 'network' ? t('failNetworkReading') : failureWords(failure)} {asOf && t('staleSince', { time: time(asOf, me.value?.practice.time_zone) })}{' '}
+          <Button small kind="quiet" onClick={onRetry}>{t('tryAgain')}</Button>
+        </p>
+      )}
+    </div>
+  );
 }

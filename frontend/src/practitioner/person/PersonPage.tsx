@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { dayShort, time, today } from '../../shared/dates';
+import { dayShort, today } from '../../shared/dates';
 import { Button, ButtonLink } from '../../shared/form/Button';
 import { useResource } from '../api/resource';
 import type { Overview } from '../api/types';
@@ -7,7 +7,7 @@ import { Pairings } from '../caseload/Pairings';
 import { tripWords } from '../caseload/sentences';
 import { moment } from '../parts/heard';
 import { Season } from '../parts/Season';
-import { FailureLine, say } from '../parts/status';
+import { ReadFailure, say } from '../parts/status';
 import { t } from '../words';
 import { About, Adherence } from './About';
 import { Aside } from './Aside';
@@ -80,7 +80,7 @@ export function PersonPage({ params }: { params: Record<string, string> }) {
       </div>
       {missing
         ? <p role="alert">{t('personMissing')}</p>
-        : <FailureLine failure={failure}>{asOf && t('staleSince', { time: time(asOf) })} <Button small kind="quiet" onClick={() => void reload()}>{t('tryAgain')}</Button></FailureLine>}
+        : <ReadFailure failure={failure} asOf={asOf} onRetry={() => void reload()} />}
       {data?.client.archived_at && <p class="banner">{t('archivedBanner')}</p>}
       <Pairings client={id} />
       {data && asOf && <Body overview={data} now={asOf} />}

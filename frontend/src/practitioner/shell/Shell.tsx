@@ -15,7 +15,7 @@ function Now({ zone }: { zone: string }) {
     return () => clearInterval(ticking);
   }, []);
   const day = today(now, zone);
-  return <span class="now soft tnum">{dayName(day, 'long')} {dayAndMonth(day)}, {time(now, zone)}</span>;
+  return <span class="clock soft tnum">{dayName(day, 'long')} {dayAndMonth(day)}, {time(now, zone)}</span>;
 }
 
 /** Where the main pages begin; a page below one of them belongs to it. */
