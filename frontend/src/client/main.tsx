@@ -15,6 +15,8 @@ import { loadSince } from './season/since';
 import { startRestKeeping } from './session/rest';
 
 takeLinkCode();
+// The app may be open already when the link is tapped.
+addEventListener('hashchange', takeLinkCode);
 startRouter('/app');
 startTheme();
 startUnits();

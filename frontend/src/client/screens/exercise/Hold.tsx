@@ -5,6 +5,7 @@ import { Button } from '../../../shared/form/Button';
 import { useTicker } from '../../parts/useTicker';
 import { prepareSound, soundCount, soundEnd, useScreenOn } from '../../session/alerts';
 import { holdAt, holdLength, holdParts, type HoldMoment, type HoldPart } from '../../session/hold';
+import { endRest, rest } from '../../session/rest';
 import { clock } from '../../session/timer';
 import { t } from '../../words';
 
@@ -46,6 +47,7 @@ function useStarted(key: string, length_ms: number) {
   }, [key]);
   const start = () => {
     prepareSound();
+    if (rest.value) endRest(); // who begins to hold has rested
     const started_at = Date.now();
     setStarted(started_at);
     void saveDraft(DRAFT, { key, started_at }).catch(() => undefined); // the hold runs without it; only a reload would lose it

@@ -63,7 +63,7 @@ const session: Translation<typeof en> = {
   cuesTitle: 'Denk daran',
   faultsTitle: 'Wenn es schiefgeht',
   faultSee: 'Wenn du das siehst:',
-  faultThen: 'dann:',
+  faultThen: 'Dann:',
   cautionsTitle: 'Gib acht',
   whyTitle: 'Wofür es gut ist',
   rungsTitle: 'Heute zu schwer oder zu leicht?',

@@ -61,7 +61,7 @@ const session = {
   cuesTitle: 'Think of this',
   faultsTitle: 'If it goes wrong',
   faultSee: 'If you see this:',
-  faultThen: 'then:',
+  faultThen: 'Then:',
   cautionsTitle: 'Take care',
   whyTitle: 'What it is for',
   rungsTitle: 'Too hard or too easy today?',
