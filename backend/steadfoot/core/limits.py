@@ -3,6 +3,7 @@
 import threading
 from collections import deque
 from collections.abc import Callable
+from math import ceil
 
 from steadfoot.core.clock import monotonic_s
 from steadfoot.core.problems import TooMany
@@ -42,7 +43,7 @@ class Limiter:
             self._seen.pop(key, None)
 
     def _refuse(self, wait_s: float) -> None:
-        seconds = max(1, round(wait_s))
+        seconds = max(1, ceil(wait_s))  # rounded down, the next try would be too early again
         raise TooMany(
             "too-many-tries",
             f"Too many tries. Please try again in {seconds} seconds.",
