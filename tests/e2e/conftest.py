@@ -1,5 +1,6 @@
 """A real server in a process of its own, and real browsers: a phone and a desk."""
 
+import json
 import os
 import shutil
 import socket
@@ -91,15 +92,16 @@ def running(folder: Path, port: int) -> Iterator[str]:
         process.wait(40)
 
 
-def _wait_until_ready(address: str, process: "subprocess.Popen[bytes]") -> None:
-    for _ in range(200):
+def _wait_until_ready(address: str, process: "subprocess.Popen[bytes]", within_s: int = 20) -> None:
+    for _ in range(within_s * 10):
         assert process.poll() is None, "the server stopped at its start"
         try:
             if httpx.get(f"{address}/readyz", timeout=2).is_success:
                 return
         except httpx.TransportError:
-            time.sleep(0.1)
-    raise AssertionError("the server did not answer within 20 s")
+            pass
+        time.sleep(0.1)
+    raise AssertionError(f"the server did not answer within {within_s} s")
 
 
 @pytest.fixture
@@ -145,3 +147,36 @@ def phone_browser(playwright: Playwright, profile: Path, **more: Any) -> Iterato
     context.set_default_timeout(15_000)
     yield context
     context.close()
+
+
+@dataclass
+class Demo:
+    """A running demo: its address, how to get in, and the practitioner's HTTP client."""
+
+    address: str
+    note: dict[str, Any]
+    http: httpx.Client
+
+    def link_for(self, name: str) -> str:
+        """Answer a fresh pairing link for one of its people."""
+        people = self.http.get("/api/v1/clients").json()["items"]
+        client_id = next(one["id"] for one in people if one["display_name"] == name)
+        answer = self.http.post(f"/api/v1/clients/{client_id}/invitations", json={"delivery": "in_person"})
+        return str(answer.json()["url"])
+
+
+@pytest.fixture(scope="session")
+def demo(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Demo]:
+    """The demo, started once for all tests that only look."""
+    folder, port = tmp_path_factory.mktemp("demo"), free_port()
+    process = subprocess.Popen(_command("demo"), env=_environment(folder, port))
+    try:
+        _wait_until_ready(f"http://127.0.0.1:{port}", process, within_s=90)
+        note = json.loads((folder / "demo.json").read_text())
+        signed_in = httpx.post(f"{note['address']}/api/v1/sign-in", json=note["sign_in"])
+        cookie = signed_in.headers["set-cookie"].partition(";")[0]
+        with httpx.Client(base_url=note["address"], headers={"Cookie": cookie}, timeout=20) as http:
+            yield Demo(note["address"], note, http)
+    finally:
+        process.terminate()
+        process.wait(40)

@@ -39,7 +39,7 @@ def test_a_day_ahead_is_named_in_full():
 
 def test_when_names_the_movement_or_the_session():
     assert when_words(When.AFTER, None) == "after the session"
-    assert when_words(When.NEXT_MORNING, "Step-down") == "the morning after"
+    assert when_words(When.NEXT_MORNING, "Step-down") == "on waking"
 
 
 def test_every_symptom_has_words():

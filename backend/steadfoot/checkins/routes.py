@@ -1,6 +1,6 @@
 """HTTP for the phone's sync call and for what is kept aside."""
 
-from typing import Annotated
+from typing import Annotated, Literal
 
 from fastapi import APIRouter, Query, Request
 
@@ -42,10 +42,11 @@ def get_timeline(
     session: ReadSession,
     cursor: Annotated[str | None, Query(pattern=r"^[A-Za-z0-9_-]{1,200}$")] = None,
     limit: Annotated[int, Query(ge=1, le=200)] = 50,
+    order: Annotated[Literal["oldest", "newest"], Query(description="Which comes first")] = "oldest",
 ) -> Timeline:
-    """What the client's phone has said, oldest first, each entry once."""
+    """What the client's phone has said, each entry once."""
     identity.client_of(session, access.practice_id, client_id)
-    return timeline.page(session, access.practice_id, client_id, cursor, limit)
+    return timeline.page(session, access.practice_id, client_id, cursor, limit, newest_first=order == "newest")
 
 
 @router.get("/clients/{client_id}/refused-events", operation_id="listRefusedEvents", tags=["check-ins"])

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, datetime
 from typing import Any
 
-from sqlalchemy import delete, func, insert
+from sqlalchemy import delete, func, insert, tuple_
 from sqlmodel import Session, SQLModel, col, select
 
 from steadfoot.checkins.fold import Fact, parsed
@@ -129,16 +129,22 @@ def events_with_ids(session: Session, practice_id: str, client_id: str, ids: Ite
 
 
 def events_page(
-    session: Session, practice_id: str, client_id: str, after: tuple[datetime, str] | None, limit: int
+    session: Session,
+    practice_id: str,
+    client_id: str,
+    after: tuple[datetime, str] | None,
+    limit: int,
+    *,
+    newest_first: bool,
 ) -> Sequence[Event]:
-    """Answer the next events of a client after a place in the order of time and id."""
+    """Answer the next events of a client after a place in the order of time and id, or in its reverse."""
     query = scoped(Event, practice_id).where(Event.client_id == client_id)
+    place = tuple_(col(Event.instant), col(Event.id))
     if after is not None:
-        at, last = after
-        later = col(Event.instant) > at
-        same = (col(Event.instant) == at) & (col(Event.id) > last)
-        query = query.where(later | same)
-    return session.exec(query.order_by(col(Event.instant), col(Event.id)).limit(limit)).all()
+        query = query.where(place < after if newest_first else place > after)
+    keys = (col(Event.instant), col(Event.id))
+    order = [key.desc() for key in keys] if newest_first else keys
+    return session.exec(query.order_by(*order).limit(limit)).all()
 
 
 def replace_rollups(

@@ -43,14 +43,16 @@ def _item(event: Event) -> TimelineItem:
     )
 
 
-def page(session: Session, practice_id: str, client_id: str, cursor: str | None, limit: int) -> Timeline:
-    """Answer the entries after a cursor.
+def page(
+    session: Session, practice_id: str, client_id: str, cursor: str | None, limit: int, *, newest_first: bool
+) -> Timeline:
+    """Answer the entries after a cursor, in the order asked for; a cursor belongs to its order.
 
     Raises:
         Problem: the cursor was not made here.
     """
     after = _place_of(cursor) if cursor else None
-    found = store.events_page(session, practice_id, client_id, after, limit + 1)
+    found = store.events_page(session, practice_id, client_id, after, limit + 1, newest_first=newest_first)
     shown = found[:limit]
     return Timeline(
         items=[_item(event) for event in shown],

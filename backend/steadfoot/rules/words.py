@@ -28,7 +28,7 @@ _WHEN: Final = {
     When.BEFORE: "before",
     When.DURING: "during",
     When.AFTER: "after",
-    When.NEXT_MORNING: "the morning after",
+    When.NEXT_MORNING: "on waking",
 }
 SYMPTOM_WORDS: Final = {
     Symptom.CHEST_PAIN: "Chest pain",

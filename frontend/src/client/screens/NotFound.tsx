@@ -6,7 +6,7 @@ export function NotFound() {
     <main>
       <h1>{t('notFoundTitle')}</h1>
       <p>{t('notFoundText')}</p>
-      <Link to="/">{t('goToToday')}</Link>
+      <Link class="tap" to="/">{t('goToToday')}</Link>
     </main>
   );
 }

@@ -36,9 +36,9 @@ export function tripWords(goal: CaseloadRow['goal']): string {
   return t(goal.days_to > 0 ? 'tripIn' : 'tripPast', { name: goal.name, n: Math.abs(goal.days_to) });
 }
 
-/** What happened: the server's sentence, and its reason where that says more. */
+/** What happened: the reason for the place in the order. How much was done stands in numbers below it. */
 export function happenedWords({ happened, reason }: Pick<CaseloadRow, 'happened' | 'reason'>): string {
-  return happened.includes(reason.sentence) || !reason.sentence ? happened : `${reason.sentence} ${happened}`.trim();
+  return reason.sentence || happened;
 }
 
 export function painWords(pain: CaseloadRow['pain']): string | null {

@@ -1,0 +1,179 @@
+"""Every screen of both apps, small and large, by day and by night: looked at by a program, before a person does."""
+
+from collections.abc import Iterator
+
+import pytest
+from playwright.sync_api import Browser, BrowserContext, Page, Playwright, expect
+
+from tests.e2e.conftest import FLAGS, Demo, chromium
+from tests.e2e.looking import faults, walk_by_tab
+
+pytestmark = pytest.mark.browser
+PHONE_TARGET_PX, DESK_TARGET_PX = 48, 44
+PLACE = {"locale": "en-GB", "timezone_id": "Europe/Vienna", "reduced_motion": "reduce"}
+
+
+@pytest.fixture(scope="module")
+def browser(playwright: Playwright) -> Iterator[Browser]:
+    found = playwright.chromium.launch(executable_path=chromium(), args=FLAGS)
+    yield found
+    found.close()
+
+
+@pytest.fixture(scope="module")
+def phone(browser: Browser, demo: Demo) -> Iterator[Page]:
+    """A phone at the narrowest width, paired as someone with a program, some stones laid."""
+    context = browser.new_context(viewport={"width": 320, "height": 640}, has_touch=True, is_mobile=True, **PLACE)
+    page = context.new_page()
+    page.set_default_timeout(15_000)
+    page.goto(demo.link_for("Jonna Stroud"))
+    assert faults(page, PHONE_TARGET_PX) == []
+    page.get_by_role("button", name="Go on").click()
+    accept = page.get_by_role("button", name="Yes, this is me")
+    accept.wait_for()
+    assert faults(page, PHONE_TARGET_PX) == []
+    accept.click()
+    page.locator("button.stone.next").click()
+    expect(page.locator("button.stone[aria-pressed=true]")).to_have_count(1)
+    yield page
+    context.close()
+
+
+@pytest.fixture(scope="module")
+def desk(browser: Browser, demo: Demo) -> Iterator[BrowserContext]:
+    """A signed-in practitioner's browser."""
+    context = browser.new_context(viewport={"width": 1440, "height": 900}, **PLACE)
+    page = context.new_page()
+    page.goto(f"{demo.address}/desk/")
+    page.get_by_label("Email").wait_for()
+    assert faults(page, DESK_TARGET_PX) == []
+    page.get_by_label("Email").fill(demo.note["sign_in"]["email"])
+    page.get_by_label("Password", exact=True).fill(demo.note["sign_in"]["password"])
+    page.get_by_role("button", name="Sign in").click()
+    page.get_by_role("link", name="Emil Tarrow", exact=True).wait_for()
+    page.close()
+    yield context
+    context.close()
+
+
+PHONE_SCREENS = {
+    "today": "/app/",
+    "hurts": "/app/hurts",
+    "stop": "/app/stop",
+    "one sign": "/app/stop/chest_pain",
+    "season": "/app/season",
+    "practice": "/app/practice",
+    "me": "/app/me",
+    "another walk": "/app/walk",
+    "not found": "/app/nowhere",
+}
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+@pytest.mark.parametrize("screen", PHONE_SCREENS)
+def test_a_screen_of_the_phone_has_no_fault_at_320_px(phone: Page, demo: Demo, screen: str, scheme: str) -> None:
+    phone.emulate_media(color_scheme=scheme)  # type: ignore[arg-type]
+    phone.goto(f"{demo.address}{PHONE_SCREENS[screen]}")
+    phone.get_by_role("heading", level=1).wait_for()
+    assert faults(phone, PHONE_TARGET_PX) == []
+
+
+def test_the_steps_of_a_session_have_no_fault_at_320_px(phone: Page, demo: Demo) -> None:
+    phone.goto(f"{demo.address}/app/")
+    phone.get_by_role("link", name="See").click()
+    phone.get_by_role("button", name="Lay this stone").wait_for()
+    assert faults(phone, PHONE_TARGET_PX) == []
+    phone.get_by_role("link", name="It hurts").click()
+    phone.get_by_role("button", name="Knee, front, right").click()
+    assert faults(phone, PHONE_TARGET_PX) == []
+    phone.get_by_role("button", name="Next").click()
+    phone.get_by_role("radio", name="While moving").wait_for()
+    assert faults(phone, PHONE_TARGET_PX) == []
+    phone.get_by_role("radio", name="4", exact=True).check(force=True)
+    phone.get_by_role("radio", name="While moving").check(force=True)
+    phone.get_by_role("button", name="Save on this phone").click()
+    phone.get_by_text("Saved: right knee").first.wait_for()
+    assert faults(phone, PHONE_TARGET_PX) == []
+
+
+def test_the_questions_after_a_session_have_no_fault_at_320_px(phone: Page, demo: Demo) -> None:
+    phone.goto(f"{demo.address}/app/")
+    phone.get_by_role("button", name="Finish here for today").click()
+    phone.get_by_role("radio", name="5", exact=True).wait_for()
+    assert faults(phone, PHONE_TARGET_PX) == []
+
+
+def _desk_paths(demo: Demo) -> dict[str, str]:
+    people = {one["display_name"]: one["id"] for one in demo.http.get("/api/v1/clients").json()["items"]}
+    emil, marek = people["Emil Tarrow"], people["Marek Sorrel"]
+    return {
+        "caseload": "/desk/",
+        "clients": "/desk/clients",
+        "new client": "/desk/clients/new",
+        "person": f"/desk/clients/{emil}",
+        "person without a program": f"/desk/clients/{marek}",
+        "edit": f"/desk/clients/{emil}/edit",
+        "phones": f"/desk/clients/{emil}/phones",
+        "program": f"/desk/clients/{emil}/program",
+        "first program": f"/desk/clients/{marek}/program",
+        "templates": "/desk/templates",
+        "exercises": "/desk/exercises",
+        "one exercise": "/desk/exercises/step-down",
+        "not found": "/desk/nowhere",
+    }
+
+
+DESK_SCREENS = [
+    "caseload",
+    "clients",
+    "new client",
+    "person",
+    "person without a program",
+    "edit",
+    "phones",
+    "program",
+    "first program",
+    "templates",
+    "exercises",
+    "one exercise",
+    "not found",
+]
+
+
+@pytest.mark.parametrize(("width", "scheme"), [(1440, "light"), (320, "dark")])
+@pytest.mark.parametrize("screen", DESK_SCREENS)
+def test_a_screen_of_the_desk_has_no_fault(
+    desk: BrowserContext, demo: Demo, screen: str, width: int, scheme: str
+) -> None:
+    page = desk.new_page()
+    page.set_viewport_size({"width": width, "height": 900})
+    page.emulate_media(color_scheme=scheme)  # type: ignore[arg-type]
+    page.goto(f"{demo.address}{_desk_paths(demo)[screen]}")
+    page.get_by_role("heading", level=1).wait_for()
+    page.wait_for_timeout(900)
+    found = faults(page, DESK_TARGET_PX)
+    page.close()
+    assert found == []
+
+
+@pytest.mark.parametrize("screen", ["caseload", "person", "program", "phones"])
+def test_the_focus_walks_through_a_desk_screen_and_is_always_seen(
+    desk: BrowserContext, demo: Demo, screen: str
+) -> None:
+    page = desk.new_page()
+    page.goto(f"{demo.address}{_desk_paths(demo)[screen]}")
+    page.get_by_role("heading", level=1).wait_for()
+    page.wait_for_timeout(900)
+    spots = walk_by_tab(page)
+    page.close()
+    assert len(spots) > 8
+    assert [spot["name"] for spot in spots if spot["covered"] or not spot["ring"]] == []
+
+
+@pytest.mark.parametrize("screen", ["today", "hurts", "season", "me"])
+def test_the_focus_walks_through_a_phone_screen_and_is_always_seen(phone: Page, demo: Demo, screen: str) -> None:
+    phone.goto(f"{demo.address}{PHONE_SCREENS[screen]}")
+    phone.get_by_role("heading", level=1).wait_for()
+    spots = walk_by_tab(phone)
+    assert len(spots) > 4
+    assert [spot["name"] for spot in spots if spot["covered"] or not spot["ring"]] == []
