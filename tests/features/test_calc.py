@@ -34,6 +34,7 @@ def test_test_answers_value_reference_reading_mdc_and_symmetry():
 def test_test_compares_the_sides():
     found = answer("test", "heel-rise", "--value", "18", "--side", "left", "--other", "20", "--sex", "male")
     assert (found["symmetry_percent"], found["mdc"], found["reference"]["middle"]) == (90.0, 7, 24)
+    assert found["even_enough"] is True
 
 
 def test_test_of_a_walk_takes_height_and_body_mass():
@@ -211,6 +212,8 @@ def test_screening_refuses_a_file_that_is_not_there(tmp_path):
     ("arguments", "words"),
     [
         (("test", "heel-rise", "--value", "18", "--sex", "male"), ("Single-leg heel rise", "smallest real change")),
+        (("test", "heel-rise", "--value", "17", "--other", "20"), ("even enough no",)),
+        (("test", "heel-rise", "--value", "18", "--other", "20"), ("even enough yes",)),
         (("load", "--sessions", "60x4,0,0,0,0,0,0"), ("Load", "weekly load", "240", "who will be hurt")),
         (("load", "--sessions", "0,0,0,0,0,0,0"), ("monotony", "none")),
         (("pain", "--during", "4", "--next-morning", "0"), ("Pain", "acceptable", "hold")),

@@ -79,7 +79,25 @@ def test_sides_are_for_tests_of_one_side(code):
         assert refused.value.test is TESTS[code]
     else:
         assert read(code, value, WOMAN, TestSide.LEFT, value).symmetry_percent == 100
-        assert read(code, value, WOMAN, TestSide.LEFT).symmetry_percent is None
+        assert read(code, value, WOMAN, TestSide.LEFT, value).even_enough is True
+        alone = read(code, value, WOMAN, TestSide.LEFT)
+        assert alone.symmetry_percent is alone.even_enough is None
+
+
+@pytest.mark.parametrize(
+    ("code", "value", "other", "percent", "even"),
+    [
+        (TestCode.HEEL_RISE, 18, 20, 90, True),
+        (TestCode.HEEL_RISE, 17, 20, 85, False),
+        (TestCode.STEP_DOWN, 4, 2, 200, False),
+        (TestCode.STEP_DOWN, 2, 4, 50, True),
+        (TestCode.STEP_DOWN, 2, 0, None, False),
+        (TestCode.HEEL_RISE, 2, 0, None, None),
+    ],
+)
+def test_sides_are_even_enough_by_what_is_better_in_this_test(code, value, other, percent, even):
+    found = read(code, value, WOMAN, TestSide.LEFT, other)
+    assert (found.symmetry_percent, found.even_enough) == (percent, even)
 
 
 def test_the_other_side_is_checked_by_its_own_name():

@@ -41,7 +41,7 @@ def test_a_week_has_seven_days():
 
 
 def test_an_average_of_no_days_is_refused():
-    with pytest.raises(TooFewDays):
+    with pytest.raises(TooFewDays, match=r"^0 days are given"):
         ewma([], 7)
 
 

@@ -33,6 +33,8 @@ def tell(title: str, answer: Mapping[str, Any], *, as_json: bool) -> None:
 def _words(value: Any) -> str:
     if value is None:
         return "none"
+    if isinstance(value, bool):
+        return "yes" if value else "no"
     if isinstance(value, float):
         return f"{value:.6g}"
     if isinstance(value, Mapping):

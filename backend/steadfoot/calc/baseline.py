@@ -31,6 +31,7 @@ def baseline(
         "reading": found.reading,
         "mdc": found.test.mdc,
         "symmetry_percent": found.symmetry_percent,
+        "even_enough": found.even_enough,
         "rule": f"test.{found.test.code}",
         "source": work_of(found.test.work),
         "protocol": list(found.test.protocol),

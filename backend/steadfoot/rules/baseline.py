@@ -8,18 +8,22 @@ from steadfoot.rules import norms_lookup
 from steadfoot.rules.baseline_catalogue import TESTS, BaselineTest, TestCode
 from steadfoot.rules.norms import NoReference, Person, Reference, TestSide, reading
 from steadfoot.rules.ranges import whole, within
-from steadfoot.rules.symmetry import symmetry_percent
+from steadfoot.rules.symmetry import even_enough, symmetry_percent
 
 
 @dataclass(frozen=True, slots=True)
 class Result:
-    """A result read for one person: its reference, the words, and both sides compared in percent."""
+    """A result read for one person: its reference, the words, and both sides compared.
+
+    ``symmetry_percent`` and ``even_enough`` are None without another side, or where they are undefined.
+    """
 
     test: BaselineTest
     value: float
     reference: Reference | NoReference
     reading: str
     symmetry_percent: float | None
+    even_enough: bool | None
 
 
 class NotSided(ValueError):
@@ -57,8 +61,11 @@ def read(
     if other is not None:
         check(test, other, "other")
     found = _NORMS[code](person, value, side)
-    percent = None if other is None else symmetry_percent(value, other)
-    return Result(test, value, found, reading(value, found, test.unit), percent)
+    words = reading(value, found, test.unit)
+    if other is None:
+        return Result(test, value, found, words, None, None)
+    even = even_enough(value, other, lower_is_better=test.lower_is_better)
+    return Result(test, value, found, words, symmetry_percent(value, other), even)
 
 
 def check(test: BaselineTest, value: float, name: str = "value") -> None:
