@@ -4,8 +4,9 @@ from typing import Annotated, Literal
 
 from fastapi import APIRouter, Query, Request
 
-from steadfoot.checkins import service, timeline
+from steadfoot.checkins import history, service, timeline
 from steadfoot.checkins.schemas import (
+    History,
     RefusedEventList,
     RefusedEventOut,
     RetryOut,
@@ -33,6 +34,13 @@ def post_sync(body: SyncBody, device: ByDevice, session: WriteSession, at: Now, 
     state.metrics.count_sync(len(body.events), len(answer.refused))
     after_commit(session, lambda: state.pulse.beat(device.practice_id, device.client_id))
     return answer
+
+
+@router.get("/history", operation_id="readHistory", tags=["phones"])
+def get_history(device: ByDevice, session: ReadSession, at: Now) -> History:
+    """What all phones of this phone's client have said of its sessions, for a phone that is new."""
+    _calls.check(device.device_id)
+    return history.of_client(session, device, at)
 
 
 @router.get("/clients/{client_id}/timeline", operation_id="readTimeline", tags=["check-ins"])

@@ -85,3 +85,38 @@ class Timeline(BaseModel):
 
     items: list[TimelineItem]
     next_cursor: str | None
+
+
+class WalkDone(BaseModel):
+    """A walk as it was entered: kilometres, metres up and down, minutes, kilograms carried."""
+
+    distance_km: float
+    ascent_m: float
+    descent_m: float
+    minutes: int
+    pack_kg: float
+
+
+class HistoryItem(BaseModel):
+    """What the client's phones have said of one planned session.
+
+    A planned id ``extra.YYYY-MM-DD`` stands for what was done outside the plan on that day.
+    """
+
+    planned_id: str
+    day: Annotated[date, Field(description="Newest calendar day that an entry of it is about")]
+    program_version: int | None
+    sets: Annotated[list[tuple[str, int]], Field(description="Prescription key and round of each set done")]
+    left_out: Annotated[list[tuple[str, int, str]], Field(description="Prescription key, round and reason")]
+    swaps: Annotated[dict[str, str], Field(description="Prescription key to the variant done instead")]
+    minutes: int | None
+    effort: int | None
+    finished: bool
+    walk: WalkDone | None
+
+
+class History(BaseModel):
+    """What is known of a client's sessions from ``since`` on, by planned id."""
+
+    since: date
+    items: list[HistoryItem]
