@@ -14,6 +14,9 @@ from steadfoot.programs.content import ProgramContent, to_json
 from steadfoot.programs.schemas import DraftBody, DraftOut, PersonOut
 from steadfoot.programs.tables import ProgramDraft
 
+NONE_YET = "none"
+"""Guard of a first draft: there must be none. No entity tag looks like it."""
+
 
 def draft_etag(version: int, saved_at: datetime) -> str:
     """Answer the entity tag of a draft; the time tells it from an earlier draft that was thrown away."""
@@ -38,18 +41,18 @@ def save_draft(
     access: PractitionerAccess,
     client_id: str,
     body: DraftBody,
-    if_match: str | None,
+    guard: str | None,
     now: datetime,
 ) -> DraftOut:
     """Keep a draft in place of the one before.
 
     Raises:
         NotFound: unknown client, or another practice's.
-        Stale: ``if_match`` names another state of the draft than the one that is kept.
+        Stale: ``guard``, a tag or NONE_YET, names another state of the draft than the one that is kept.
     """
     identity.client_of(session, access.practice_id, client_id)
     row = store.draft(session, access.practice_id, client_id)
-    _guard(row, if_match)
+    _refuse_stale(row, guard)
     draft = ProgramDraft(
         client_id=client_id,
         practice_id=access.practice_id,
@@ -83,9 +86,9 @@ def drop_draft(session: Session, access: PractitionerAccess, client_id: str) -> 
         session.delete(row)
 
 
-def _guard(row: ProgramDraft | None, if_match: str | None) -> None:
+def _refuse_stale(row: ProgramDraft | None, guard: str | None) -> None:
     kept = draft_etag(row.version, row.saved_at) if row else None
-    if if_match is not None and if_match.strip().removeprefix("W/") != kept:
+    if guard is not None and guard.strip().removeprefix("W/") != (kept or NONE_YET):
         raise _stale(kept)
 
 

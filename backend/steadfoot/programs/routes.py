@@ -1,7 +1,7 @@
 """HTTP for programs, drafts and templates."""
 
 import re
-from typing import Annotated, Any
+from typing import Annotated, Any, Literal
 
 from fastapi import APIRouter, Header, Path, Request, Response
 
@@ -24,12 +24,18 @@ from steadfoot.programs.schemas import (
     TemplateBody,
     TemplateList,
     TemplateOut,
+    TemplatePatch,
 )
 
 router = APIRouter(prefix="/api/v1", tags=["programs"])
 IfMatch = Annotated[str | None, Header(max_length=40, description="ETag that the change was made from.")]
+IfNoneMatch = Annotated[
+    Literal["*"] | None, Header(description="The asterisk: only where there is no draft yet; otherwise 412.")
+]
 Number = Annotated[int, Path(ge=1, le=1_000_000, description="Number of the version, 1 for the first.")]
 _STALE: dict[int | str, dict[str, Any]] = {412: {"description": "Someone else changed it first."}}
+_TAKEN: dict[int | str, dict[str, Any]] = {409: {"description": "Another template has that name."}}
+_SHIPPED: dict[int | str, dict[str, Any]] = {409: {"description": "It comes with the program."}}
 _NO_VERSION = -1
 
 
@@ -47,10 +53,22 @@ def get_templates(access: ByPractitioner, session: ReadSession) -> TemplateList:
     return TemplateList(items=templates.all_templates(session, access.practice_id))
 
 
-@router.post("/templates", operation_id="createTemplate", status_code=201)
+@router.post("/templates", operation_id="createTemplate", status_code=201, responses=_TAKEN)
 def post_template(body: TemplateBody, access: ByPractitioner, session: WriteSession, at: Now) -> TemplateOut:
     """Keep a program without dates for the practice."""
     return templates.save_template(session, access.practice_id, body, at)
+
+
+@router.patch("/templates/{template_id}", operation_id="updateTemplate", responses=_TAKEN)
+def patch_template(template_id: str, body: TemplatePatch, access: ByPractitioner, session: WriteSession) -> TemplateOut:
+    """Rename a template of the practice or describe it anew."""
+    return templates.change_template(session, access.practice_id, template_id, body)
+
+
+@router.delete("/templates/{template_id}", operation_id="deleteTemplate", status_code=204, responses=_SHIPPED)
+def delete_template(template_id: str, access: ByPractitioner, session: WriteSession) -> None:
+    """Take a template of the practice away; programs that were laid out from it stay."""
+    templates.delete_template(session, access.practice_id, template_id)
 
 
 @router.post("/clients/{client_id}/programs/drafts/from-template", operation_id="layOutTemplate")
@@ -79,9 +97,11 @@ def put_draft(
     at: Now,
     response: Response,
     if_match: IfMatch = None,
+    if_none_match: IfNoneMatch = None,
 ) -> DraftOut:
-    """Keep the program in the making; it may still have problems. If-Match guards a colleague's draft."""
-    draft = drafts.save_draft(session, access, client_id, body, if_match, at)
+    """Keep the program in the making; it may still have problems. Both headers guard a colleague's draft."""
+    guard = drafts.NONE_YET if if_none_match else if_match
+    draft = drafts.save_draft(session, access, client_id, body, guard, at)
     response.headers["ETag"] = drafts.draft_etag(draft.version, draft.saved_at)
     return draft
 

@@ -47,6 +47,13 @@ class TemplateBody(Part):
     )
 
 
+class TemplatePatch(Inward):
+    """What to change of a template; what is left out stays."""
+
+    name: Name | None = None
+    about: Line | None = None
+
+
 class TemplateFile(TemplateBody):
     """A template that comes with the program, as its file holds it."""
 

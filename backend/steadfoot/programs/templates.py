@@ -6,14 +6,21 @@ from datetime import date, datetime, timedelta
 from sqlmodel import Session
 
 from steadfoot.core.ids import uuid7
-from steadfoot.core.problems import Invalid, not_found
+from steadfoot.core.problems import Conflict, Invalid, not_found
 from steadfoot.core.texts import canonical
 from steadfoot.exercises.service import library
 from steadfoot.programs import store
 from steadfoot.programs.checks_sessions import session_findings
 from steadfoot.programs.content import PlannedDay, ProgramContent, normalise
 from steadfoot.programs.findings import Finding, Severity, error
-from steadfoot.programs.schemas import FromTemplateBody, TemplateBody, TemplateDay, TemplateOut, Weekday
+from steadfoot.programs.schemas import (
+    FromTemplateBody,
+    TemplateBody,
+    TemplateDay,
+    TemplateOut,
+    TemplatePatch,
+    Weekday,
+)
 from steadfoot.programs.tables import Template
 from steadfoot.rules.vocabulary import Kit
 
@@ -48,8 +55,10 @@ def save_template(session: Session, practice_id: str, body: TemplateBody, now: d
     """Keep a template of the practice.
 
     Raises:
+        Conflict: a template of that name is there already.
         Invalid: a session or a week has an error; names each place.
     """
+    _refuse_taken_name(session, practice_id, body.name)
     found = [one for one in template_findings(body) if one.severity is Severity.ERROR]
     if found:
         errors = [{"pointer": f"/body{one.pointer}", "code": one.code, "detail": one.message} for one in found]
@@ -59,6 +68,50 @@ def save_template(session: Session, practice_id: str, body: TemplateBody, now: d
     session.add(row)
     session.flush()
     return _own(row)
+
+
+def change_template(session: Session, practice_id: str, template_id: str, patch: TemplatePatch) -> TemplateOut:
+    """Rename a template of the practice or describe it anew; its sessions and weeks stay.
+
+    Raises:
+        NotFound: unknown, or another practice's.
+        Conflict: it comes with the program, or another template has that name.
+    """
+    row = _own_row(session, practice_id, template_id)
+    new = patch.model_dump(exclude_none=True)
+    if patch.name is not None:
+        _refuse_taken_name(session, practice_id, patch.name, except_id=row.id)
+    body = TemplateBody.model_validate_json(row.body).model_copy(update=new)
+    row.name, row.body = body.name, canonical(body.model_dump(mode="json"))
+    session.add(row)
+    session.flush()
+    return _own(row)
+
+
+def delete_template(session: Session, practice_id: str, template_id: str) -> None:
+    """Take a template of the practice away; programs that were laid out from it stay.
+
+    Raises:
+        NotFound: unknown, or another practice's.
+        Conflict: it comes with the program.
+    """
+    session.delete(_own_row(session, practice_id, template_id))
+
+
+def _own_row(session: Session, practice_id: str, template_id: str) -> Template:
+    if template_id in store.shipped_templates():
+        raise Conflict("template-shipped", "This template comes with the program and stays as it is.")
+    row = store.template(session, practice_id, template_id)
+    if row is None:
+        raise not_found("template")
+    return row
+
+
+def _refuse_taken_name(session: Session, practice_id: str, name: str, except_id: str | None = None) -> None:
+    """Two of one name could not be told apart where one is chosen; case does not tell them apart."""
+    others = [one for one in all_templates(session, practice_id) if one.id != except_id]
+    if any(one.name.casefold() == name.casefold() for one in others):
+        raise Conflict("template-name-taken", f"There is already a template named {name}. Choose another name.")
 
 
 def template_findings(body: TemplateBody) -> Iterator[Finding]:

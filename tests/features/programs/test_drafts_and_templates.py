@@ -161,3 +161,81 @@ def test_another_practice_does_not_see_our_template(house, other_house):
     assert saved["id"] not in {item["id"] for item in other_house.get("/templates")["items"]}
     theirs = other_house.new_client()
     lay_out(other_house, theirs, saved["id"], status=404, ends_on="2026-07-05")
+
+
+def test_of_two_first_drafts_the_second_is_told_and_overwrites_nothing(house, client_id):
+    first = save(house, client_id, content(TODAY) | {"title": "Theirs"}, headers={"If-None-Match": "*"})
+    refused = save(house, client_id, content(TODAY), status=412, headers={"If-None-Match": "*"})
+    assert refused.headers["ETag"] == first.headers["ETag"]
+    assert house.get(f"/clients/{client_id}/programs/draft")["content"]["title"] == "Theirs"
+    house.http.delete(f"{API}/clients/{client_id}/programs/draft")
+    save(house, client_id, content(TODAY), headers={"If-None-Match": "*"})
+
+
+def test_a_guard_that_is_no_asterisk_is_refused(house, client_id):
+    save(house, client_id, content(TODAY), status=422, headers={"If-None-Match": '"d1-2"'})
+    house.get(f"/clients/{client_id}/programs/draft", status=404)
+
+
+def change(house, template_id, status=200, **more):
+    answer = house.http.patch(f"{API}/templates/{template_id}", json=more)
+    assert answer.status_code == status, answer.text
+    return answer.json()
+
+
+def remove(house, template_id):
+    return house.http.delete(f"{API}/templates/{template_id}").status_code
+
+
+def test_a_template_is_renamed_and_described_anew_and_keeps_its_weeks(house):
+    saved = house.post("/templates", own(about="For knees."))
+    assert change(house, saved["id"], name="  Spring legs ") == saved | {"name": "Spring legs"}
+    assert change(house, saved["id"], about="") == saved | {"name": "Spring legs", "about": ""}
+    assert house.get("/templates")["items"][0] == saved | {"name": "Spring legs", "about": ""}
+
+
+def test_a_template_without_a_name_is_refused(house):
+    saved = house.post("/templates", own())
+    assert change(house, saved["id"], status=422, name=" ")["errors"][0]["pointer"] == "/body/name"
+    assert house.get("/templates")["items"][0] == saved
+
+
+def test_a_deleted_template_is_gone_and_can_be_kept_again(house):
+    saved = house.post("/templates", own())
+    assert remove(house, saved["id"]) == 204
+    assert [item["id"] for item in house.get("/templates")["items"]] == SHIPPED
+    assert remove(house, saved["id"]) == 404
+    again = house.post("/templates", {name: saved[name] for name in ("name", "about", "sessions", "weeks")})
+    assert again == saved | {"id": again["id"]}
+
+
+def test_a_deleted_template_leaves_the_programs_that_began_from_it(house, client_id):
+    saved = house.post("/templates", own())
+    house.publish(client_id, lay_out(house, client_id, saved["id"], ends_on="2026-07-05"))
+    remove(house, saved["id"])
+    assert house.get(f"/clients/{client_id}/programs/current")["content"]["title"] == "Our own"
+
+
+@pytest.mark.parametrize("name", ["Our own", "OUR OWN ", shipped_templates()[SHIPPED[0]].name])
+def test_two_templates_never_have_one_name(house, name):
+    first = house.post("/templates", own())
+    refused = house.post("/templates", own(name=name), status=409)
+    assert refused["code"] == "template-name-taken"
+    assert name.strip() in refused["detail"]
+    second = house.post("/templates", own(name="Another"))
+    assert change(house, second["id"], status=409, name=name)["code"] == "template-name-taken"
+    assert change(house, first["id"], name="Our OWN")["name"] == "Our OWN"
+
+
+def test_another_practice_may_use_the_same_name_and_cannot_touch_ours(house, other_house):
+    saved = house.post("/templates", own())
+    other_house.post("/templates", own())
+    change(other_house, saved["id"], status=404, name="Theirs")
+    assert remove(other_house, saved["id"]) == 404
+    assert house.get("/templates")["items"][0] == saved
+
+
+def test_a_template_that_comes_with_the_program_stays(house):
+    assert change(house, SHIPPED[0], status=409, name="Mine now")["code"] == "template-shipped"
+    assert remove(house, SHIPPED[0]) == 409
+    assert house.get("/templates")["items"][0]["id"] == SHIPPED[0]
