@@ -105,7 +105,7 @@ def test_load_of_days_alike_has_no_monotony():
 
 
 def test_load_takes_two_sessions_a_day_and_half_points():
-    found = answer("load", "--sessions", " 30x4+20x2.5, 0,0,0, 0,0,0 ")
+    found = answer("load", "--sessions", " 30x4+20X2.5, 0,0,0, 0,0,0 ")
     assert found["weekly_load"] == 170
 
 

@@ -4,8 +4,10 @@ from itertools import product
 
 import pytest
 
+from steadfoot.rules import screening
 from steadfoot.rules.screening import TABLE, Answers, Clearance, Intensity, screen
 from steadfoot.rules.screening_questions import QUESTIONS, Feeds, Unanswered, answers_of
+from steadfoot.rules.sources import citation
 
 NOTHING = {question.code: False for question in QUESTIONS}
 
@@ -64,7 +66,8 @@ def test_each_row_says_what_follows():
     assert meanings[True, False, False].endswith("go on at moderate or vigorous intensity and build up gradually.")
 
 
-def test_the_outcome_names_its_source():
+def test_the_table_and_the_outcome_name_their_source():
+    assert citation(screening, "TABLE").source == "riebe-2015"
     assert screen(Answers(True, False, False, Intensity.VIGOROUS)).source == "riebe-2015"
 
 

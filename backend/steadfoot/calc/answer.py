@@ -18,7 +18,7 @@ CAUTION = "It supports a licensed practitioner's judgment and never replaces it.
 def tell(title: str, answer: Mapping[str, Any], *, as_json: bool) -> None:
     """Print the answer."""
     if as_json:
-        typer.echo(json.dumps(answer, ensure_ascii=False, allow_nan=False))
+        typer.echo(json.dumps(answer, allow_nan=False))
         return
     console = Console(highlight=False)
     table = Table(title=title, show_header=False, title_justify="left", title_style="bold")

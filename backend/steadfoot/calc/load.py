@@ -13,7 +13,7 @@ from steadfoot.rules.effort import EFFORT_MAX
 from steadfoot.rules.ranges import within
 
 _FORM = "minutes x effort for each day, such as 60x4,0,45x6, with 0 for rest and + between two sessions of a day"
-_SESSION = re.compile(r"\s*(\d+(?:\.\d+)?)\s*[x×]\s*(\d+(?:\.\d+)?)\s*")
+_SESSION = re.compile(r"\s*(\d+(?:\.\d+)?)\s*[xX×]\s*(\d+(?:\.\d+)?)\s*")
 
 
 def load(
