@@ -179,6 +179,7 @@ def update_client(session: Session, client: Client, patch: ClientPatch, if_match
     Raises:
         Stale: ``if_match`` names an older version.
     """
+    session.refresh(client, with_for_update=True)  # of two colleagues at once, the second sees what the first did
     if if_match is not None and if_match.strip('"') != f"v{client.version}":
         raise Stale("stale", "Someone changed this client first.", headers={"ETag": f'"v{client.version}"'})
     for name, value in _new_values(patch, client, now).items():
