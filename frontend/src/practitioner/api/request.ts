@@ -28,6 +28,8 @@ export interface Reply<T> {
 interface Options {
   body?: unknown;
   ifMatch?: string | null | undefined;
+  /** Only where there is none of it yet: else it is answered 412. */
+  ifNoneYet?: boolean;
 }
 
 /** Longer than any answer takes; after it the person is told instead of left waiting. House value, milliseconds. */
@@ -56,10 +58,11 @@ async function failureOf(response: Response): Promise<Failure> {
   return { kind: 'problem', problem, retryAfterS: seconds > 0 ? Math.ceil(seconds) : null };
 }
 
-function optionsOf(method: string, { body, ifMatch }: Options): RequestInit {
+function optionsOf(method: string, { body, ifMatch, ifNoneYet }: Options): RequestInit {
   const headers: Record<string, string> = { Accept: 'application/json' };
   if (body !== undefined) headers['Content-Type'] = 'application/json';
   if (ifMatch) headers['If-Match'] = ifMatch;
+  if (ifNoneYet) headers['If-None-Match'] = '*';
   return { method, headers, signal: AbortSignal.timeout(PATIENCE_MS), ...(body !== undefined && { body: JSON.stringify(body) }) };
 }
 

@@ -11,6 +11,7 @@ vi.stubGlobal('document', { documentElement: { lang: 'en' } });
 const row = (over: Partial<CaseloadRow> = {}): CaseloadRow => ({
   client: { id: 'c1', display_name: 'Emil Tarrow', age: 47 },
   goal: { name: 'Harrowcomb traverse', date: '2027-01-09', days_to: 45 },
+  weeks_to_trip: 6,
   place: 1,
   group: 'needs_you',
   reason: { rule: 'pain_rising', sentence: 'Right knee hurt 5 of 10 on Monday.', since: '2026-11-10', kind: 'derived', source: 'silbernagel-2007' },

@@ -25,9 +25,9 @@ export const readCurrent = (client: string) => orNone(request<Version>('GET', `$
 export const readVersion = (client: string, number: number) => request<Version>('GET', `${programs(client)}/${number}`);
 export const readDraft = (client: string) => orNone(request<Draft>('GET', `${programs(client)}/draft`));
 
-/** With the tag of the draft last seen, a colleague's newer one is answered 412 and not overwritten. */
+/** With the tag of the draft last seen, or none seen, a colleague's newer one is answered 412 and not overwritten. */
 export const saveDraft = (client: string, body: DraftBody, ifMatch: string | null) =>
-  request<Draft>('PUT', `${programs(client)}/draft`, { body, ifMatch });
+  request<Draft>('PUT', `${programs(client)}/draft`, { body, ...(ifMatch ? { ifMatch } : { ifNoneYet: true }) });
 export const dropDraft = (client: string) => request<void>('DELETE', `${programs(client)}/draft`);
 
 export const check = async (client: string, content: ProgramContent): Promise<Checks> =>
@@ -37,4 +37,6 @@ export const publish = (client: string, content: ProgramContent, note: string, i
 
 export const layOut = async (client: string, body: LayOut): Promise<ProgramContent> =>
   (await request<ProgramContent>('POST', `${programs(client)}/drafts/from-template`, { body })).data;
+export const changeTemplate = (id: string, body: Partial<Pick<TemplateBody, 'name' | 'about'>>) => request<Template>('PATCH', `/templates/${encodeURIComponent(id)}`, { body });
+export const deleteTemplate = (id: string) => request<void>('DELETE', `/templates/${encodeURIComponent(id)}`);
 export const saveTemplate = async (body: TemplateBody): Promise<Template> => (await request<Template>('POST', '/templates', { body })).data;

@@ -97,7 +97,6 @@ export class Keeper {
   }
 
   private async sendOne(draft: DraftBody | null): Promise<void> {
-    if (this.etag === null && draft && (await this.foundTheirs(draft))) return;
     this.took(draft, draft ? await saveDraft(this.client, draft, this.etag) : (await dropDraft(this.client), null));
   }
 
@@ -111,8 +110,8 @@ export class Keeper {
   }
 
   /**
-   * Whether the server has a draft that was not seen here. A first write carries no tag to guard it, so it looks too. One that says
-   * just the same is this one: its answer was lost, by a page that was left or a line that broke.
+   * Whether the server has a draft that was not seen here. One that says just the same is this one: its answer was lost, by a page
+   * that was left or a line that broke.
    */
   private async foundTheirs(draft: DraftBody | null): Promise<boolean> {
     const theirs = await readDraft(this.client);

@@ -1,33 +1,11 @@
 /** An exercise of the library, as the server sends it. */
-import type { Sides } from '../../shared/program';
+import type { Read, Schemas } from '../api/types';
 
-export type Usual = { reps: [number, number] } | { hold_s: [number, number] };
-
-/** One rung of the ladder. */
-export interface Variant {
-  variant: string;
-  name: string;
-  /** Caption for a narrow place; may be empty. */
-  short: string;
-  kit: string[];
-  how: string[];
-  dose: Usual;
-  load: 'none' | 'optional' | 'required';
-}
-
-export interface Entry {
-  code: string;
-  name: string;
-  trains: string[];
-  loads: string[];
-  why: string;
-  sides: Sides;
-  cues: string[];
-  faults: { see: string; instead: string }[];
-  cautions: string[];
-  /** Easiest first. */
-  ladder: Variant[];
-}
+/** One rung of the ladder; `short` is a caption for a narrow place and may be empty. */
+export type Variant = Read<Schemas['Variant'], { kit: string[] }>;
+export type Usual = Variant['dose'];
+/** `ladder`: easiest first. */
+export type Entry = Read<Schemas['Exercise'], { trains: string[]; loads: string[]; ladder: Variant[] }>;
 
 export type Library = ReadonlyMap<string, Entry>;
 

@@ -1,57 +1,73 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { dayShort, time } from '../../shared/dates';
 import { Button } from '../../shared/form/Button';
 import { request, failureFrom, type Failure } from '../api/request';
-import type { Overview, Timeline as Page, TimelineItem } from '../api/types';
+import type { Overview, Timeline as Page } from '../api/types';
 import { FailureLine } from '../parts/status';
 import { t } from '../words';
-import { tellTimeline } from './tellTimeline';
+import { wholeDays, type Heard, type Names, type ToldDay } from './tellTimeline';
 
 /** Days shown at first and added at each press. House value. */
 const DAYS_A_TIME = 7;
+const NOTHING_READ: Heard = { items: [], next: '' };
 
-/** All entries: the server tells them oldest first, a page wants the newest, so all are fetched, 200 at a time. */
-async function readAll(client: string): Promise<TimelineItem[]> {
-  const items: TimelineItem[] = [];
-  let cursor: string | null = null;
-  do {
-    const after: string = cursor ? `&cursor=${cursor}` : '';
-    const page: Page = (await request<Page>('GET', `/clients/${client}/timeline?limit=200${after}`)).data;
-    items.push(...page.items);
-    cursor = page.next_cursor;
-  } while (cursor);
-  return items;
+/** Reads on, newest first, until so many days are whole or there is nothing earlier. */
+async function readOn(client: string, from: Heard, days: number, names: Names): Promise<Heard> {
+  let heard = from;
+  while (heard.next !== null && wholeDays(heard, names).length < days) {
+    const after = heard.next && `&cursor=${heard.next}`;
+    const page: Page = (await request<Page>('GET', `/clients/${client}/timeline?order=newest&limit=200${after}`)).data;
+    heard = { items: [...heard.items, ...page.items], next: page.next_cursor };
+  }
+  return heard;
 }
 
-function Days({ items, overview }: { items: readonly TimelineItem[]; overview: Overview }) {
+function useTimeline(overview: Overview) {
+  const names: Names = new Map(overview.days.map(({ planned_id, name }) => [planned_id, name]));
+  const [heard, setHeard] = useState<Heard | null>(null);
   const [shown, setShown] = useState(DAYS_A_TIME);
-  const days = tellTimeline(items, new Map(overview.days.map(({ planned_id, name }) => [planned_id, name])));
-  if (days.length === 0) return <p class="soft">{t('timelineNone')}</p>;
-  return (
-    <>
-      {days.slice(0, shown).map(({ day, sentences }) => (
-        <section key={day} class="told">
-          <h3>{dayShort(day)}</h3>
-          <ul>{sentences.map(({ id, at, text }) => <li key={id}><span class="soft tnum">{time(at, overview.client.time_zone)}</span> {text}</li>)}</ul>
-        </section>
-      ))}
-      {shown < days.length ? <Button small onClick={() => setShown(shown + DAYS_A_TIME)}>{t('timelineOlder')}</Button> : <p class="soft note">{t('timelineEnd')}</p>}
-    </>
-  );
+  const [failure, setFailure] = useState<Failure | null>(null);
+  const turn = useRef(0);
+  const read = async (from: Heard, days: number) => {
+    const mine = ++turn.current; // an answer that a newer question has overtaken is dropped
+    try {
+      const found = await readOn(overview.client.id, from, days, names);
+      if (mine !== turn.current) return;
+      setHeard(found);
+      setShown(days);
+      setFailure(null);
+    } catch (error) {
+      if (mine === turn.current) setFailure(failureFrom(error));
+    }
+  };
+  useEffect(() => void read(NOTHING_READ, shown), [overview]);
+  useEffect(() => () => void (turn.current += 1), []);
+  const whole = heard && wholeDays(heard, names);
+  return {
+    days: whole && whole.slice(0, shown),
+    hasMore: heard !== null && (heard.next !== null || (whole?.length ?? 0) > shown),
+    failure,
+    earlier: () => void read(heard ?? NOTHING_READ, shown + DAYS_A_TIME),
+    again: () => void read(NOTHING_READ, shown),
+  };
 }
+
+const Day = ({ told: { day, sentences }, zone }: { told: ToldDay; zone: string }) => (
+  <section class="told">
+    <h3>{dayShort(day)}</h3>
+    <ul>{sentences.map(({ id, at, text }) => <li key={id}><span class="soft tnum">{time(at, zone)}</span> {text}</li>)}</ul>
+  </section>
+);
 
 function Loaded({ overview }: { overview: Overview }) {
-  const [items, setItems] = useState<TimelineItem[] | null>(null);
-  const [failure, setFailure] = useState<Failure | null>(null);
-  useEffect(() => {
-    let gone = false;
-    readAll(overview.client.id).then((all) => gone || (setItems(all), setFailure(null)), (error: unknown) => gone || setFailure(failureFrom(error)));
-    return () => void (gone = true);
-  }, [overview]);
+  const { days, hasMore, failure, earlier, again } = useTimeline(overview);
   return (
     <>
-      <FailureLine failure={failure} />
-      {items ? <Days items={items} overview={overview} /> : !failure && <p role="status">{t('loading')}</p>}
+      {!days && !failure && <p role="status">{t('loading')}</p>}
+      {days?.map((told) => <Day key={told.day} told={told} zone={overview.client.time_zone} />)}
+      <FailureLine failure={failure}><Button small kind="quiet" onClick={days ? earlier : again}>{t('tryAgain')}</Button></FailureLine>
+      {days && hasMore && <Button small onClick={earlier}>{t('timelineOlder')}</Button>}
+      {days && !hasMore && <p class="soft note">{t(days.length === 0 ? 'timelineNone' : 'timelineEnd')}</p>}
     </>
   );
 }

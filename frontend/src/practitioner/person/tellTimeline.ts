@@ -1,6 +1,6 @@
 /** What the phone said as sentences, by day, newest first: pure. Ticks of one session on one day are told as one. */
 import { placeTitle, type Place } from '../../shared/body/places';
-import { dayShort, type LocalDate } from '../../shared/dates';
+import { dayShort, dayWritten, type LocalDate } from '../../shared/dates';
 import { distance, height, mass } from '../../shared/units';
 import type { PainWhen, TimelineItem } from '../api/types';
 import { capital } from '../parts/counts';
@@ -70,4 +70,17 @@ export function tellTimeline(items: readonly TimelineItem[], names: Names): Told
     days.set(first.local_date, day);
   }
   return [...days.values()].sort((a, b) => b.day.localeCompare(a.day));
+}
+
+/** Entries newest first, as far as they have been read; `next` leads to earlier ones, null at the beginning of all. */
+export interface Heard { items: readonly TimelineItem[]; next: string | null }
+
+/**
+ * The days that are told whole. Those up to the day of the oldest entry read may have more to come; so may an earlier day that a
+ * catch-up entry tells of.
+ */
+export function wholeDays({ items, next }: Heard, names: Names): ToldDay[] {
+  const days = tellTimeline([...items].reverse(), names);
+  const oldest = items.at(-1);
+  return next !== null && oldest ? days.filter(({ day }) => day > dayWritten(oldest.at)) : days;
 }

@@ -4,7 +4,7 @@ import { problemWords, readable } from './Aside';
 import { bodyOf, decidedWords, decisionWords, lacks, orderedAnswers } from './answers';
 import { spanOf } from './Strip';
 import { painSentence, tableLines } from './StripTable';
-import { tellTimeline } from './tellTimeline';
+import { tellTimeline, wholeDays } from './tellTimeline';
 
 vi.stubGlobal('navigator', { languages: ['en-GB'] });
 
@@ -22,7 +22,7 @@ describe('answers', () => {
     expect(bodyOf({ action: 'hold', ...typed })).toEqual({ action: 'hold', note: 'Called.', message: 'Please rest.' });
   });
   it('begin with what is suggested and end with closing', () => {
-    const answers = (['acknowledge', 'close', 'hold', 'ease_off'] as const).map((action) => ({ action, needs_message: false }));
+    const answers = (['acknowledge', 'close', 'hold', 'ease_off'] as const).map((action) => ({ action, label_key: '', needs_message: false }));
     const suggestion: Flag['suggestion'] = { action: 'ease_off', sentence: '', effect: '' };
     expect(orderedAnswers({ answers, suggestion })).toEqual(['ease_off', 'acknowledge', 'hold', 'close']);
   });
@@ -43,6 +43,14 @@ describe('timeline', () => {
     const told = tellTimeline([tick(1), tick(2), tick(3), item('session_finished', '2026-11-23', { planned_id: '2026-11-23.1', effort: 6, minutes: 16 }), item('note_written', '2026-11-24', { text: 'Fine.' })], names);
     expect(told.map(({ day }) => day)).toEqual(['2026-11-24', '2026-11-23']);
     expect(told[1]!.sentences.map(({ text }) => text)).toEqual(['Braking legs was finished: effort 6 of 10, 16 minutes.', '3 sets ticked in Braking legs.']);
+  });
+  it('tells a day only when no earlier page can add to it, also where someone caught up', () => {
+    const note = (local_date: string, at = local_date) => ({ ...item('note_written', local_date, { text: 'Fine.' }, `${local_date} ${at}`), at: `${at}T10:00:00+01:00` });
+    const items = [note('2026-11-25'), note('2026-11-02', '2026-11-24'), note('2026-11-24'), note('2026-11-23'), note('2026-11-22')];
+    const days = (next: string | null) => wholeDays({ items, next }, names).map(({ day }) => day);
+    expect(days('more')).toEqual(['2026-11-25', '2026-11-24', '2026-11-23']);
+    expect(days(null)).toEqual(['2026-11-25', '2026-11-24', '2026-11-23', '2026-11-22', '2026-11-02']);
+    expect(wholeDays({ items: [], next: null }, names)).toEqual([]);
   });
   it('has a sentence for every kind, with nothing left unfilled', () => {
     const items = [

@@ -3,7 +3,7 @@ export default {
   timelineTitle: 'Everything the phone said',
   timelineOpen: 'Show it day by day',
   timelineNone: 'The phone has said nothing yet.',
-  timelineOlder: 'Show older days',
+  timelineOlder: 'Show earlier days',
   timelineEnd: 'This is the beginning.',
   told_session_started: '{session} was begun.',
   told_sets: { one: '{n} set ticked in {session}.', other: '{n} sets ticked in {session}.' },
