@@ -53,6 +53,7 @@ def test_no_change_is_never_real():
     [
         (change(18, 25, 7), "7 repetitions more, a real gain"),
         (change(25, 18, 7), "7 repetitions less, a real loss"),
+        (change(1, 1.5, 0.5), "0.5 repetitions more, a real gain"),
         (change(18, 20, 7), "2 repetitions more, no certain change"),
         (change(20, 18, None), "2 repetitions less; how much is certain is not known for this test"),
         (change(18, 18, 7), "no change"),

@@ -186,6 +186,7 @@ def test_after_four_hard_weeks_an_easier_one(weeks, rule):
 
 def test_a_practice_can_set_the_number_of_hard_weeks():
     assert found(hard_weeks=4, deload_after_weeks=5)[0] is R.TWO_FOR_TWO
+    assert found(deload_after_weeks=1)[0] is R.TWO_FOR_TWO
     verdict = decide(facts(hard_weeks=2, deload_after_weeks=2))
     assert verdict.suggested is S.DELOAD
     assert verdict.reasons == (Reason("2 hard weeks in a row."),)
