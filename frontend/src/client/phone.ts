@@ -1,12 +1,13 @@
 /** What the pages read of this phone: the outbox's signals, joined into the plan and how far each session has come. */
 import { computed, signal } from '@preact/signals';
 import { addDays, daysBetween, dayAndTime, mondayOf, time, today } from '../shared/dates';
-import { acknowledged, device, events, lastReceivedAt, olderPrograms, practice, program, sessions, settings, waitingSince } from '../outbox';
+import { acknowledged, device, earlier, events, lastReceivedAt, olderPrograms, practice, program, sessions, settings, waitingSince } from '../outbox';
 import { dayOf } from '../outbox/fold';
 import { painThresholds } from './care/advice';
+import { since } from './season/since';
 import { dayPlan, progressIn } from './session/day';
 import { wholePlan, type Planned, type Version } from './session/plan';
-import { progressOf, type Progress } from './session/progress';
+import { progressOf, setKey, type Progress } from './session/progress';
 
 /** Moves on with each minute and whenever the page is seen again: a phone app is left open over midnight. */
 export const now = signal(new Date());
@@ -24,12 +25,19 @@ export const progress = computed<ReadonlyMap<string, Progress>>(
 export const progressFor = (planned_id: string): Progress => progressIn(progress.value)(planned_id);
 
 /** Newest first. */
-export const versions = computed<Version[]>(() =>
-  [program.value, ...olderPrograms.value].filter((one) => one !== null) as unknown as Version[],
-);
+export const versions = computed<Version[]>(() => [program.value, ...olderPrograms.value].filter((one) => one !== null));
 export const plan = computed(() => wholePlan(versions.value, progress.value));
 export const findPlanned = (planned_id: string): Planned | null => plan.value.find((planned) => planned.planned_id === planned_id) ?? null;
-export const dayNow = computed(() => dayPlan(program.value?.content ?? null, plan.value, progressIn(progress.value), day.value));
+/** Of a day before this phone knows anything it is not said that something is still open. */
+export const dayNow = computed(() => {
+  const found = dayPlan(program.value?.content ?? null, plan.value, progressIn(progress.value), day.value);
+  return { ...found, open: found.open.filter((planned) => planned.day.date >= since.value) };
+});
+/** Some of what is shown of it was said on an earlier phone of this person. */
+export const isFromEarlier = (planned_id: string): boolean => earlier.value.has(planned_id);
+/** How many stones an earlier phone laid that still lie. */
+export const stonesFromEarlier = (planned_id: string): number =>
+  (earlier.value.get(planned_id)?.sets_done ?? []).filter(([key, round]) => progressFor(planned_id).done.has(setKey(key, round))).length;
 
 /** Before the practice has said more, what the pairing told. */
 export const practiceName = computed(() => practice.value?.name ?? device.value?.practice_name ?? '');

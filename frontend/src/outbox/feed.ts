@@ -15,9 +15,28 @@ export interface Program {
   /** The library entries this version uses, whole. */
   exercises: LibraryExercise[];
 }
-/** A library entry as it came with the program; see the API's exercise schema for all of it. */
-export interface LibraryExercise { code: string; name: string; variants: LibraryVariant[]; [more: string]: unknown }
-export interface LibraryVariant { code: string; name: string; [more: string]: unknown }
+/** A library entry as it came with the program (the API's `Exercise`), as far as the phone shows it. */
+export interface LibraryExercise {
+  code: string;
+  name: string;
+  why: string;
+  sides: 'each' | 'both';
+  cues: string[];
+  faults: { see: string; instead: string }[];
+  cautions: string[];
+  /** Easiest first. */
+  ladder: LibraryVariant[];
+}
+export interface LibraryVariant {
+  variant: string;
+  name: string;
+  short: string;
+  sides: 'each' | 'both';
+  kit: string[];
+  how: string[];
+  dose: { reps?: [number, number]; hold_s?: [number, number] };
+  load: 'none' | 'optional' | 'required';
+}
 export interface Message { id: string; from: string; text: string; sent_at: string; flag_id?: string | null }
 export interface FlagAnswer { flag_id: string; action: string; message?: string | null; decided_at: string }
 

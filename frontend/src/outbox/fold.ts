@@ -79,25 +79,31 @@ export function standing(events: readonly Event[]): Event[] {
   return once.filter((event) => !withdrawn.has(event.id)).sort(inOrder);
 }
 
-/** Every planned session that has an event, by `planned_id`. */
-export function foldSessions(events: readonly Event[]): SessionState[] {
-  const byKey = new Map<string, Event[]>();
+/** Every planned session of which something was said, by `planned_id`: this phone's entries over what `earlier` phones said. */
+export function foldSessions(events: readonly Event[], earlier: readonly SessionState[] = []): SessionState[] {
+  const before = new Map(earlier.map((state) => [state.planned_id, state]));
+  const byKey = new Map<string, Event[]>(earlier.map((state) => [state.planned_id, []]));
   for (const event of standing(events)) {
     if (!STEPS[event.kind]) continue;
     const key = keyOf(event);
     byKey.set(key, [...(byKey.get(key) ?? []), event]);
   }
-  return [...byKey].map(([key, own]) => foldOne(key, own)).sort((a, b) => compare(a.planned_id, b.planned_id));
+  return [...byKey].map(([key, own]) => foldOne(key, own, draftFrom(before.get(key)))).sort((a, b) => compare(a.planned_id, b.planned_id));
 }
 
-/** One session, empty when nothing was said of it. */
-export function foldSession(events: readonly Event[], plannedId: string): SessionState {
-  const own = standing(events).filter((event) => STEPS[event.kind] && keyOf(event) === plannedId);
-  return foldOne(plannedId, own);
+/** What is known before the first entry: nothing, or what an earlier phone said. */
+function draftFrom(known?: SessionState): Draft {
+  const marks = [
+    ...(known?.sets_done ?? []).map(([prescription, round]) => ({ prescription, round, reason: null })),
+    ...(known?.left_out ?? []).map(([prescription, round, reason]) => ({ prescription, round, reason })),
+  ];
+  return {
+    version: known?.program_version ?? null, sets: new Map(marks.map((set) => [setKey(set), set])), swaps: new Map(Object.entries(known?.swaps ?? {})),
+    minutes: known?.minutes ?? null, effort: known?.effort ?? null, finished: known?.finished ?? false, walk: known?.walk ?? null,
+  };
 }
 
-function foldOne(plannedId: string, events: readonly Event[]): SessionState {
-  const draft: Draft = { version: null, sets: new Map(), swaps: new Map(), minutes: null, effort: null, finished: false, walk: null };
+function foldOne(plannedId: string, events: readonly Event[], draft: Draft): SessionState {
   for (const event of events) {
     STEPS[event.kind]?.(draft, event.body);
     const version = event.body.program_version as number | undefined;

@@ -1,6 +1,7 @@
 /** The phone's calls to the practice. Nothing here decides anything; see sync.ts and sender.ts. */
 import type { Device } from './log';
 import type { Event } from './events';
+import { readHistory, type Told } from './history';
 import { readReply, retryAfter, type Reply } from './sync';
 
 /** A call that takes longer is given up and tried again with less, ms. */
@@ -24,17 +25,19 @@ async function packed(text: string): Promise<{ body: BodyInit; headers: Record<s
   return { body: await new Response(stream).arrayBuffer(), headers: { 'Content-Encoding': 'gzip' } };
 }
 
-async function post(fetch: Fetch, path: string, token: string | null, value: unknown): Promise<Response> {
-  const { body, headers } = await packed(JSON.stringify(value));
-  return fetch(`/api/v1${path}`, {
-    method: 'POST',
-    body,
-    headers: { ...headers, 'Content-Type': 'application/json', Accept: 'application/json', ...(token && { Authorization: `Bearer ${token}` }) },
+const call = (fetch: Fetch, path: string, token: string | null, headers: Record<string, string>, init: RequestInit): Promise<Response> =>
+  fetch(`/api/v1${path}`, {
+    ...init,
+    headers: { ...headers, Accept: 'application/json', ...(token && { Authorization: `Bearer ${token}` }) },
     cache: 'no-store',
     credentials: 'omit',
     redirect: 'error', // a network's sign-in page is no answer
     signal: AbortSignal.timeout(CALL_TIMEOUT_MS),
   });
+
+async function post(fetch: Fetch, path: string, token: string | null, value: unknown): Promise<Response> {
+  const { body, headers } = await packed(JSON.stringify(value));
+  return call(fetch, path, token, { ...headers, 'Content-Type': 'application/json' }, { method: 'POST', body });
 }
 
 /** The `code` of a problem+json body; null when the answer is not ours. */
@@ -72,6 +75,16 @@ async function outcomeOf(response: Response, nowMs: number): Promise<Outcome> {
   const code = await problemCode(response);
   if (code === 'pairing-not-confirmed') return { kind: 'waiting' };
   return response.status === 401 && code !== null ? { kind: 'revoked' } : later;
+}
+
+/** What earlier phones of this client have said. Null when it could not be had now. */
+export async function callHistory(fetch: Fetch, token: string): Promise<Told | null> {
+  try {
+    const response = await call(fetch, '/history', token, {}, { method: 'GET' });
+    return response.ok ? readHistory(await response.text()) : null;
+  } catch {
+    return null;
+  }
 }
 
 /** New numbers for a phone whose numbers another one uses too. Null when it could not be had now. */

@@ -6,6 +6,7 @@ import { Blocked, Database, NotSaved, PhoneFull } from './database';
 import type { Bodies, Event, EventKind } from './events';
 import { NO_FEED, type Feed } from './feed';
 import { foldPain, foldSessions, type SessionState } from './fold';
+import { takeHistory, type History } from './history';
 import { callPairing, PairingFailed } from './http';
 import { appendEvent, forgetAll, getKept, putKept, readAll, samePerson, useDevice, type Device } from './log';
 import { Sender, type Connection } from './sender';
@@ -48,15 +49,34 @@ export const savedCount = computed(() => events.value.length);
 export const receivedCount = computed(() => events.value.filter(isReceived).length);
 export const waitingSince = computed(() => events.value.find((event) => !isReceived(event))?.recorded_at ?? null);
 export const isReceived = (event: Event): boolean => event.seq <= acknowledged.value;
-/** What the events say of each planned session, by `planned_id`. */
-export const sessions = computed(() => new Map(foldSessions(events.value).map((state) => [state.planned_id, state])));
+const history = signal<History | null>(null);
+/** What earlier phones of this client said that this one did not, by `planned_id`. */
+export const earlier = computed(() => new Map((history.value?.items ?? []).map((state) => [state.planned_id, state])));
+/** From this day on the practice told all that earlier phones said; null while it has not. */
+export const earlierSince = computed(() => history.value?.since ?? null);
+/** What is known of each planned session, by `planned_id`: this phone's own entries over what earlier phones said. */
+export const sessions = computed(
+  () => new Map(foldSessions(events.value, [...earlier.value.values()]).map((state) => [state.planned_id, state])),
+);
 export const painReports = computed(() => foldPain(events.value));
 
 const db = new Database(() => (outdated.value = true));
 const sender = new Sender(db, browserSurroundings(), {
   onStored: load,
-  onConnection: (now) => (connection.value = now),
+  onConnection: (now) => {
+    connection.value = now;
+    if (now === 'ready') void askHistory();
+  },
 });
+
+/** A failure is no trouble: the next occasion asks again, and until then only this phone's own entries are shown. */
+let asking = false;
+async function askHistory(): Promise<void> {
+  if (asking) return;
+  asking = true;
+  if (await takeHistory(db, (url, init) => fetch(url, init)).catch(() => false)) await load().catch(() => undefined);
+  asking = false;
+}
 
 /** Counts what this page wrote, so that a slower read cannot hide a newer entry. */
 let written = 0;
@@ -71,6 +91,7 @@ async function load(): Promise<void> {
   refused.value = kept.sync.refused;
   lastReceivedAt.value = kept.lastReceivedAt;
   persisted.value = kept.persisted;
+  history.value = kept.history;
   feed.value = { ...NO_FEED, ...(kept.feed as Partial<Feed>) };
 }
 

@@ -1,6 +1,7 @@
 /** The log on the phone: what was entered, what is known of the practice, and drafts. */
 import type { Database, Write } from './database';
 import type { Event } from './events';
+import type { History } from './history';
 import { STARTING, type SyncState } from './sync';
 
 export type PairingStatus = 'active' | 'awaiting_confirmation';
@@ -23,6 +24,8 @@ export interface Kept {
   lastReceivedAt: string | null;
   persisted: boolean | null;
   feed: Record<string, unknown>;
+  /** What earlier phones have said; null until the practice was asked. */
+  history: History | null;
 }
 
 /** Writes one event and, in the same transaction, the page's own copy of what it shows. Answers when both are on the phone. */
@@ -61,9 +64,9 @@ export const getKept = <T>(db: Database, key: string): Promise<T | undefined> =>
 export function readAll(db: Database): Promise<{ events: Event[]; kept: Kept }> {
   return db.read(async (tx) => {
     const keep = tx.objectStore('keep');
-    const [events, sync, device, lastReceivedAt, persisted, feed] = await Promise.all([
+    const [events, sync, device, lastReceivedAt, persisted, feed, history] = await Promise.all([
       tx.objectStore('events').getAll(),
-      ...['sync', 'device', 'lastReceivedAt', 'persisted', 'feed'].map((key) => keep.get(key)),
+      ...['sync', 'device', 'lastReceivedAt', 'persisted', 'feed', 'history'].map((key) => keep.get(key)),
     ]);
     return {
       events,
@@ -73,6 +76,7 @@ export function readAll(db: Database): Promise<{ events: Event[]; kept: Kept }> 
         lastReceivedAt: (lastReceivedAt as string | undefined) ?? null,
         persisted: (persisted as boolean | undefined) ?? null,
         feed: (feed as Record<string, unknown> | undefined) ?? {},
+        history: (history as History | undefined) ?? null,
       },
     };
   });

@@ -1,14 +1,13 @@
-import { connection, outdated, storage } from '../../outbox';
+import { connection, outdated } from '../../outbox';
 import { ButtonLink } from '../../shared/form/Button';
-import { StorageWords } from '../screens/pair/parts';
+import { StorageTrouble } from '../screens/pair/parts';
 import { t } from '../words';
 
 /** What stands in the way of keeping or sending. Nothing when nothing does. */
 export function Notices() {
-  const kept = storage.value === null || storage.value === 'works';
   return (
     <>
-      {!kept && <StorageWords />}
+      <StorageTrouble />
       {outdated.value && (
         <p class="urgent" role="alert">
           {t('outdatedText')} <button type="button" class="link" onClick={() => location.reload()}>{t('reload')}</button>

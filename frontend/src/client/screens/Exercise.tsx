@@ -38,8 +38,9 @@ function State({ planned, set }: Here) {
   return (
     <p class="kept-one note" role="status">
       {tick && <><b>{t('laidAt', { time: time(tick.recorded_at) })}</b> {t('savedHere')} </>}
+      {progress.done.has(set.key) && !tick && <b>{t('laidEarlier')} </b>}
       {reason && <b>{t('leftOutBecause', { reason: because(reason) })} </b>}
-      {(tick || reason) && <button type="button" class="link" onClick={() => void takeUp(planned, set)}>{t('takeUp')}</button>}
+      {(progress.done.has(set.key) || reason) && <button type="button" class="link" onClick={() => void takeUp(planned, set)}>{t('takeUp')}</button>}
     </p>
   );
 }

@@ -5,7 +5,8 @@ import { navigate } from '../../shared/router';
 import { BackLink, Screen } from '../parts/Screen';
 import { t } from '../words';
 import { CodeForm, failureWords } from './pair/CodeForm';
-import { InstallHint, StorageWords, WhatItIs } from './pair/parts';
+import { isIos } from './pair/install';
+import { InstallHint, StorageTrouble, WhatItIs } from './pair/parts';
 import { accept, ask, linkCode, pairingAnew, pending, putAway } from './pair/pending';
 
 const who = ({ client_name, practice_name, practitioner_name }: Device) => ({ client: client_name, practice: practice_name, practitioner: practitioner_name });
@@ -20,9 +21,10 @@ export function Welcome() {
     <Screen title={t('welcomeTitle')} where={known ? <BackLink to="/me">{t('me')}</BackLink> : undefined}>
       <p role="status">{declined && t('pairDeclined')}</p>
       <p>{t('welcomeText')}</p>
-      <InstallHint />
+      {isIos() && <InstallHint />}
       <CodeForm initial={linkCode.value ?? ''} onCode={ask} />
-      <StorageWords />
+      <StorageTrouble />
+      {!isIos() && <InstallHint />}
       <WhatItIs />
     </Screen>
   );
@@ -42,7 +44,7 @@ function Confirm({ fresh, onDeclined }: { fresh: Device; onDeclined: () => void 
       <p class="who">{t('pairWho', who(fresh))}</p>
       {known && !samePerson(known, fresh) && <p class="urgent">{t('alreadyOther', { client: who(known).client })}</p>}
       <p class="trouble" role="alert">{problem}</p>
-      <StorageWords />
+      <StorageTrouble />
       <WhatItIs />
     </Screen>
   );

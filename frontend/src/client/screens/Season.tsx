@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { program } from '../../outbox';
+import { earlier, program } from '../../outbox';
 import { addDays, dayAndMonth, daysBetween, mondayOf, type LocalDate } from '../../shared/dates';
 import { Button } from '../../shared/form/Button';
 import { Cairn } from '../../shared/marks/marks';
@@ -30,6 +30,7 @@ function Picture() {
     <>
       <Ridge weeks={weeks} today={day.value} dayShare={share} heardUntil={day.value} heardShare={share} unheard={unknownSpans(weeks, day.value)} trip={end} />
       <Key />
+      {earlier.value.size > 0 && <p class="note soft">{t('seasonEarlier')}</p>}
     </>
   );
 }

@@ -1,26 +1,9 @@
 /** The exercise entries that a program version carries, as far as the phone shows them. */
+import type { LibraryExercise, LibraryVariant } from '../../outbox';
 import type { Prescription } from '../../shared/program';
 
-export interface Variant {
-  variant: string;
-  name: string;
-  short: string;
-  kit: string[];
-  how: string[];
-  dose: { reps?: [number, number]; hold_s?: [number, number] };
-  load: 'none' | 'optional' | 'required';
-}
-export interface Exercise {
-  code: string;
-  name: string;
-  why: string;
-  sides: 'each' | 'both';
-  cues: string[];
-  faults: { see: string; instead: string }[];
-  cautions: string[];
-  /** Easiest first. */
-  ladder: Variant[];
-}
+export type Variant = LibraryVariant;
+export type Exercise = LibraryExercise;
 
 export interface Rungs {
   harder: Variant | null;
@@ -40,12 +23,13 @@ export function rungsAround(exercise: Exercise | null, variant: string): Rungs {
 
 /**
  * The dose with another variant in its place. What was prescribed stays where it fits; a variant that is held instead of counted
- * (or the other way round) brings the low end of its own usual dose, and one without a weight takes none.
+ * (or the other way round) brings the low end of its own usual dose, and one without a weight takes none. A harder one may be
+ * one-legged: the sides are the variant's.
  */
 export function doseFor(prescribed: Prescription, variant: Variant | null): Prescription {
   if (!variant || variant.variant === prescribed.variant) return prescribed;
   const load_kg = variant.load === 'none' ? null : prescribed.load_kg;
-  const swapped = { ...prescribed, variant: variant.variant, load_kg };
+  const swapped = { ...prescribed, variant: variant.variant, sides: variant.sides, load_kg };
   const { reps, hold_s } = variant.dose;
   if (hold_s && prescribed.hold_s === null) return { ...swapped, reps_low: null, reps_high: null, tempo_down_s: null, hold_s: hold_s[0] };
   if (reps && prescribed.hold_s !== null) return { ...swapped, reps_low: reps[0], reps_high: reps[1], hold_s: null };

@@ -57,9 +57,9 @@ describe('the question of the morning after', () => {
 });
 
 const ladder = [
-  { variant: 'rail', name: 'hand on the rail', short: '', kit: ['rail'], how: [], dose: { reps: [8, 10] }, load: 'none' },
+  { variant: 'rail', name: 'hand on the rail', short: '', sides: 'each', kit: ['rail'], how: [], dose: { reps: [8, 10] }, load: 'none' },
   { variant: 'step-15', name: '15 cm', short: '', kit: [], how: [], dose: { reps: [8, 12] }, load: 'optional' },
-  { variant: 'slow', name: 'hold at the bottom', short: '', kit: [], how: [], dose: { hold_s: [20, 30] }, load: 'none' },
+  { variant: 'slow', name: 'hold at the bottom', short: '', sides: 'both', kit: [], how: [], dose: { hold_s: [20, 30] }, load: 'none' },
 ] as unknown as Exercise['ladder'];
 const exercise = { code: 'step-down', name: 'Step-down', ladder } as Exercise;
 
@@ -75,7 +75,7 @@ describe('another rung', () => {
     const prescribed = prescription('p1', { load_kg: 6, tempo_down_s: 3 });
     expect(doseFor(prescribed, ladder[1]!)).toBe(prescribed);
     expect(doseFor(prescribed, ladder[0]!)).toMatchObject({ variant: 'rail', reps_low: 8, reps_high: 10, load_kg: null, tempo_down_s: 3 });
-    expect(doseFor(prescribed, ladder[2]!)).toMatchObject({ variant: 'slow', reps_low: null, hold_s: 20, load_kg: null, tempo_down_s: null });
+    expect(doseFor(prescribed, ladder[2]!)).toMatchObject({ variant: 'slow', sides: 'both', reps_low: null, hold_s: 20, load_kg: null, tempo_down_s: null });
     expect(doseFor(prescription('p2', { variant: 'slow', reps_low: null, reps_high: null, hold_s: 30 }), ladder[0]!)).toMatchObject({ reps_low: 8, reps_high: 10, hold_s: null });
   });
 });

@@ -39,7 +39,7 @@ function Words({ event }: { event: Event }) {
       {when === 'next_morning' && advice !== 'stop' ? (
         <p class="lead">{morningSettled(rating) ? t('morningFine') : t('morningNot', { practitioner })}</p>
       ) : (
-        <><p class="lead">{t(first)}</p><p>{t(more)}</p></>
+        <><p class="lead">{t(advice === 'stop' && !event.body.prescription ? 'adviceStopAny' : first)}</p><p>{t(more)}</p></>
       )}
       {asksFirst(feels) && <p><b>{t('adviceAsk', { practitioner })}</b></p>}
     </div>

@@ -5,34 +5,19 @@ import { placeTitle, type Place } from '../../../shared/body/places';
 import { Button } from '../../../shared/form/Button';
 import { Choices, Several } from '../../../shared/form/Choices';
 import { Eleven } from '../../../shared/form/Eleven';
-import { Select } from '../../../shared/form/Field';
 import { Tick } from '../../../shared/marks/marks';
 import { navigate, query } from '../../../shared/router';
 import { Trouble } from '../../parts/Kept';
-import { exerciseName } from '../../parts/names';
 import { BackLink, Screen } from '../../parts/Screen';
 import { RedFlags, UrgentLine } from '../../parts/Urgent';
 import { useDraft } from '../../parts/useDraft';
 import { firstName, progressFor, thresholds } from '../../phone';
 import { laidCount } from '../../session/progress';
 import { t } from '../../words';
-import { aboutFrom, EMPTY_PAIN, FEELS, MORNING_DRAFT, movementsOf, PAIN_DRAFT, placeOf, savePain, WHENS, type About, type PainDraft } from './report';
+import { Movement } from './Movement';
+import { aboutFrom, asksMovement, EMPTY_PAIN, FEELS, MORNING_DRAFT, movementOf, PAIN_DRAFT, placeOf, savePain, WHENS, type About, type PainDraft } from './report';
 
 export const painEnds = () => ({ 0: t('pain0'), 5: t('pain5'), 10: t('pain10') });
-
-function Movement({ about, draft, change }: { about: About; draft: PainDraft; change: (part: Partial<PainDraft>) => void }) {
-  const { planned } = about;
-  if (!planned || planned.session.kind !== 'circuit') return null;
-  const options = movementsOf(planned).map((one) => ({ value: one.key, label: exerciseName(planned, one) }));
-  return (
-    <Select
-      label={t('painWhich')}
-      value={draft.prescription ?? about.prescription}
-      options={[{ value: '', label: t('painWhichNone') }, ...options]}
-      onChange={(prescription) => change({ prescription })}
-    />
-  );
-}
 
 /** While a session runs, pain is most likely felt while moving. */
 function firstWhen({ planned, morning }: About): PainWhen | null {
@@ -55,7 +40,7 @@ function Questions({ about, draft, when, tried, change }: QuestionsProps) {
       {!about.morning && (
         <Choices legend={t('whenTitle')} options={WHENS.map((value) => ({ value, label: t(`when_${value}`) }))} value={when} error={tried && !when ? t('whenMissing') : null} onChange={(to) => change({ when: to })} />
       )}
-      <Movement about={about} draft={draft} change={change} />
+      {asksMovement(about) && <Movement about={about} draft={draft} tried={tried} change={change} />}
       <div>
         <Several legend={t('feelsTitle')} options={FEELS.map((value) => ({ value, label: t(`feel_${value}`) }))} value={draft.feels} onChange={(feels) => change({ feels })} />
         <p class="note soft">{t('feelsHint')}</p>
@@ -71,6 +56,9 @@ const Promise = () => (
   </>
 );
 
+/** The button is always in sight, what is missing may not be. */
+const showFirstError = (): void => void requestAnimationFrame(() => document.querySelector('[aria-invalid]')?.scrollIntoView({ block: 'center' }));
+
 /** Second step: how strong, when, what it felt like. Also the question of the morning after, whose place is known. */
 export function How() {
   const [about] = useState(() => aboutFrom(query.value));
@@ -81,7 +69,8 @@ export function How() {
   const where = about.morning ? '/' : `/hurts?${query.value}`;
   const save = async () => {
     setTried(true);
-    if (!draft || !place || !when || draft.rating === null) return;
+    if (!draft || !place || !when || draft.rating === null) return showFirstError();
+    if (asksMovement(about) && movementOf(about, draft) === null) return showFirstError();
     const stored = await savePain({ ...draft, place, when, rating: draft.rating }, about);
     if (stored) navigate(`/hurts/advice/${stored.id}`, { replace: true });
   };

@@ -3,7 +3,7 @@ import { Button } from '../../../shared/form/Button';
 import { t } from '../../words';
 import { installOffer, isInstalled, isIos } from './install';
 
-/** On an iPhone this comes before the code: a home-screen app has storage of its own. */
+/** On an iPhone or iPad this comes before the code: a home-screen app has storage of its own. Elsewhere it can wait. */
 export function InstallHint() {
   if (isInstalled()) return null;
   const offer = installOffer.value;
@@ -26,9 +26,14 @@ export const WhatItIs = () => (
 
 const STORAGE = { refused: 'storageRefused', blocked: 'storageBlocked', full: 'storageFull' } as const;
 
-/** How safely this phone keeps what is entered, in words. */
-export function StorageWords() {
+/** What stands in the way of keeping anything. Nothing when nothing does. */
+export function StorageTrouble() {
   const state = storage.value;
-  if (state !== null && state !== 'works') return <p class="urgent" role="alert">{t(STORAGE[state])}</p>;
+  return state === null || state === 'works' ? null : <p class="urgent" role="alert">{t(STORAGE[state])}</p>;
+}
+
+/** How safely a paired phone keeps what is entered, in words. */
+export function StorageWords() {
+  if (storage.value !== null && storage.value !== 'works') return <StorageTrouble />;
   return <p class="note">{t(persisted.value === null ? 'storageUnknown' : persisted.value ? 'storageKept' : 'storageNotKept')}</p>;
 }

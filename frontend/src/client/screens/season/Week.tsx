@@ -3,7 +3,7 @@ import { PlannedDay, type PlannedDayState } from '../../../shared/marks/PlannedD
 import { setCount } from '../../../shared/program';
 import { Link } from '../../../shared/router';
 import { answersWords, sessionNote, sessionPath } from '../../parts/names';
-import { day, plan, progressFor } from '../../phone';
+import { day, isFromEarlier, plan, progressFor } from '../../phone';
 import { since } from '../../season/since';
 import { isWork } from '../../session/day';
 import type { Planned } from '../../session/plan';
@@ -59,6 +59,7 @@ function Line({ planned }: { planned: Planned }) {
       <span>
         <span class={look}>{t(word)}</span> {nameWords(planned)}
         <small>{progress.finished ? answersWords(progress) : sessionNote(planned.session)}</small>
+        {isFromEarlier(planned.planned_id) && <small>{t('fromEarlier')}</small>}
         <Actions planned={planned} state={state} />
       </span>
     </li>

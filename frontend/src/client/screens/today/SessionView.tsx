@@ -5,7 +5,7 @@ import { Arrow } from '../../../shared/marks/marks';
 import { navigate } from '../../../shared/router';
 import { answersWords, exerciseName, sessionNote, sessionPath, setPath, walkWords } from '../../parts/names';
 import { RestBar } from '../../parts/RestBar';
-import { findPlanned, progressFor } from '../../phone';
+import { findPlanned, isFromEarlier, progressFor, stonesFromEarlier } from '../../phone';
 import { restIsOver } from '../../session/rest';
 import type { Planned } from '../../session/plan';
 import { laidCount, nextSet } from '../../session/progress';
@@ -55,10 +55,18 @@ function WalkBody({ planned }: { planned: Planned }) {
   );
 }
 
+/** What an earlier phone laid is not counted in the line of what is saved here: said, so that the numbers fit together. */
+function FromEarlier({ planned_id }: { planned_id: string }) {
+  if (!isFromEarlier(planned_id)) return null;
+  const stones = stonesFromEarlier(planned_id);
+  return <p class="note soft">{stones > 0 ? t('stonesFromEarlier', { n: stones }) : t('fromEarlier')}</p>;
+}
+
 export function SessionBody({ planned }: { planned: Planned }) {
   return (
     <>
       {planned.session.note && <p class="note session-note">{planned.session.note}</p>}
+      <FromEarlier planned_id={planned.planned_id} />
       {planned.session.kind === 'circuit' ? <CircuitBody planned={planned} /> : <WalkBody planned={planned} />}
     </>
   );

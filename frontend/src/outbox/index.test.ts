@@ -1,0 +1,38 @@
+import { beforeEach, expect, it, vi } from 'vitest';
+import { DEVICE, freshStorage } from './testing/phone';
+import { Database } from './database';
+
+beforeEach(() => {
+  freshStorage();
+  vi.resetModules();
+  vi.stubGlobal('navigator', {});
+  vi.stubGlobal('fetch', () => Promise.reject(new TypeError('no network')));
+});
+
+it('removing everything leaves nothing on the phone, and the next entry is number 1 again', async () => {
+  const phone = await import('./index');
+  await phone.acceptPairing(DEVICE);
+  await phone.saveDraft('after', { effort: 4 });
+  await phone.record('note_written', { text: 'The knee is fine.' });
+  expect([phone.savedCount.value, phone.device.value?.client_name, phone.connection.value]).toEqual([1, 'Emil', expect.stringMatching(/ready|unreachable/)]);
+
+  await phone.removeAll();
+  expect([phone.savedCount.value, phone.device.value, phone.program.value, phone.connection.value]).toEqual([0, null, null, 'unpaired']);
+  expect(await phone.loadDraft('after')).toBeUndefined();
+  const left = await new Database().read(async (tx) => [await tx.objectStore('events').count(), await tx.objectStore('keep').getAllKeys()]);
+  expect(left).toEqual([0, []]);
+  expect((await phone.record('note_written', { text: 'Begun anew.' })).seq).toBe(1);
+});
+
+it('what cannot be removed is said, and is still there', async () => {
+  const phone = await import('./index');
+  await phone.acceptPairing(DEVICE);
+  await phone.record('note_written', { text: 'The knee is fine.' });
+  const spy = vi.spyOn(IDBObjectStore.prototype, 'clear').mockImplementation(() => {
+    throw new DOMException('no', 'UnknownError');
+  });
+  await expect(phone.removeAll()).rejects.toThrow(phone.NotSaved);
+  spy.mockRestore();
+  expect(phone.savedCount.value).toBe(1);
+  expect(JSON.parse(await phone.exportText()).events).toHaveLength(1);
+});
