@@ -8,6 +8,7 @@ import { startUnits } from '../shared/units';
 import { startLanguage } from '../shared/words/mechanism';
 import { registerWorker } from '../sw/register';
 import { App } from './App';
+import { watchTextSize } from './largeText';
 import { watchTime } from './phone';
 import { watchInstall } from './screens/pair/install';
 import { loadPending, takeLinkCode } from './screens/pair/pending';
@@ -21,6 +22,7 @@ startRouter('/app');
 startTheme();
 startUnits();
 watchTime();
+watchTextSize();
 watchInstall();
 // What is on the phone is read before the first drawing: it takes milliseconds, and nobody sees an empty page first.
 await Promise.all([startLanguage(), start()]);

@@ -9,7 +9,7 @@ import { rest } from '../session/rest';
 import { t } from '../words';
 import { Looks } from './me/Looks';
 import { OnThisPhone } from './me/OnThisPhone';
-import { Remove } from './me/Remove';
+import { NewCode, Remove } from './me/Remove';
 import { InstallHint, WhatItIs } from './pair/parts';
 
 /** Somebody stands among the stones of today: not the moment to load the app again. */
@@ -46,6 +46,7 @@ export function Me() {
       <InstallHint />
       <WhatItIs />
       <ThisApp />
+      <NewCode />
       <Remove />
     </Screen>
   );

@@ -74,7 +74,7 @@ export function WalkEntry({ planned, on = day.value }: { planned: Planned | null
     <Screen
       title={planned?.session.name ?? t('walkEntryTitle')}
       where={<BackLink to="/">{t('today')}</BackLink>}
-      foot={<><Trouble /><Button kind="main" wide onClick={() => void save()}>{t('saveWalk')}</Button><p class="note centered foot-note">{t('answersSaved')}</p></>}
+      foot={<><Trouble /><Button kind="main" wide onClick={() => void save()}>{t('saveWalk')}</Button><p class="note centered foot-note">{t('walkKept')}</p></>}
     >
       {typed && <Form typed={typed} change={change} errors={tried ? (read?.errors ?? {}) : {}} walk={walk} />}
     </Screen>

@@ -37,10 +37,10 @@ function Questions({ about, draft, when, tried, change }: QuestionsProps) {
   return (
     <form class="questions" onSubmit={(event) => event.preventDefault()}>
       <Eleven legend={t('painLegend')} hideLegend ends={painEnds()} value={draft.rating} error={tried && draft.rating === null ? t('painMissing') : null} onChange={(rating) => change({ rating })} />
+      {asksMovement(about) && <Movement about={about} draft={draft} tried={tried} change={change} />}
       {!about.morning && (
         <Choices legend={t('whenTitle')} options={WHENS.map((value) => ({ value, label: t(`when_${value}`) }))} value={when} error={tried && !when ? t('whenMissing') : null} onChange={(to) => change({ when: to })} />
       )}
-      {asksMovement(about) && <Movement about={about} draft={draft} tried={tried} change={change} />}
       <div>
         <Several legend={t('feelsTitle')} options={FEELS.map((value) => ({ value, label: t(`feel_${value}`) }))} value={draft.feels} onChange={(feels) => change({ feels })} />
         <p class="note soft">{t('feelsHint')}</p>

@@ -54,7 +54,7 @@ function Sign({ symptom }: { symptom: Symptom }) {
       setTold(stored.id);
     });
   return (
-    <Screen title={t(`symptom_${symptom}`)} where={<BackLink to="/stop">{t('stopTitle')}</BackLink>} foot={<Trouble />}>
+    <Screen title={t(`symptom_${symptom}`)} where={<BackLink to="/stop">{t('stopTitle')}</BackLink>}>
       <div class="urgent big">
         <p><b>{t(`urgency_${SYMPTOMS[symptom]}`)}.</b></p>
         <p>{t(DO[SYMPTOMS[symptom]], { practitioner })}</p>
@@ -64,9 +64,10 @@ function Sign({ symptom }: { symptom: Symptom }) {
         {symptom === 'other' && <Field multiline label={t('alsoWhat')} value={note} onInput={setNote} />}
         <Button wide onClick={() => void tell()}>{t('tellPractice')}</Button>
       </div>}
+      <Trouble />
       <p role="status">{stands ? t('told', { practitioner }) : told !== null && t('takenBack')}</p>
       {stands && <Button kind="quiet" onClick={() => void withdraw(told)}>{t('undo')}</Button>}
-      <p class="note">{t('toldNobody')}</p>
+      <p class="note told-nobody">{t('toldNobody')}</p>
     </Screen>
   );
 }

@@ -11,6 +11,15 @@ function anew(): void {
   navigate('/pair');
 }
 
+/** The same person again, with a code that the practice gave. */
+export const NewCode = () => (
+  <section class="block">
+    <h2>{t('newCodeTitle')}</h2>
+    <p>{t('newCodeText')}</p>
+    <div class="stack"><Button wide onClick={anew}>{t('alreadyGo')}</Button></div>
+  </section>
+);
+
 /** Everything off this phone, with what would be lost said plainly first. */
 export function Remove() {
   const [open, setOpen] = useState(false);
@@ -21,10 +30,7 @@ export function Remove() {
     <section class="block">
       <h2>{t('removeTitle')}</h2>
       <p>{t('removeText')}</p>
-      <div class="stack">
-        <Button wide onClick={anew}>{t('alreadyGo')}</Button>
-        <Button wide onClick={() => setOpen(true)}>{t('removeButton')}</Button>
-      </div>
+      <div class="stack"><Button wide onClick={() => setOpen(true)}>{t('removeButton')}</Button></div>
       <Dialog open={open} title={t('removeAsk')} onClose={() => setOpen(false)}>
         <p>{unsent > 0 ? <b class="call">{t('removeUnsent', { n: unsent })}</b> : t('removeAllSent')}</p>
         <p class="trouble" role="alert">{failed && t('removeFailed')}</p>

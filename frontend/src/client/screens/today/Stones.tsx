@@ -3,6 +3,7 @@ import { spokenDose, stoneLabel } from '../../../shared/dose';
 import { Trail, type TrailGroup, type TrailSet } from '../../../shared/marks/Trail';
 import type { Circuit } from '../../../shared/program';
 import { exerciseName } from '../../parts/names';
+import { largeText } from '../../largeText';
 import { progressFor } from '../../phone';
 import { straightList } from '../../prefs';
 import { press } from '../../session/actions';
@@ -81,5 +82,5 @@ export function Stones({ planned, end }: { planned: Planned; end: string }) {
     if (set) void press(planned, set);
   };
   const groups = groupsOf(planned, progress, opened, (round) => setOpened(new Set([...opened, round])));
-  return <Trail groups={groups} onPress={pressed} end={end} straight={straightList.value} />;
+  return <Trail groups={groups} onPress={pressed} end={end} straight={straightList.value || largeText.value} />;
 }
