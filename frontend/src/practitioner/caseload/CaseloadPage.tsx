@@ -60,22 +60,23 @@ function Filter({ rows, found, text, onInput }: { rows: number; found: number; t
   );
 }
 
-function Body({ latest, asOf }: { latest: Caseload; asOf: Date }) {
-  const { shown, waiting, show, handlers } = useSteady(latest);
+type Steady = ReturnType<typeof useSteady>;
+
+function Body({ shown, waiting, show, handlers }: Steady & { shown: Caseload }) {
   const [writeTo, setWriteTo] = useState<CaseloadRow['client'] | null>(null);
   const filter = draft('caseload.filter');
-  const all = (shown ?? latest).items;
+  const all = shown.items;
   const rows = filter.value.trim() ? all.filter((row) => hasName(row.client.display_name, filter.value)) : all;
   if (all.length === 0) return <p class="empty">{t('emptyText')}</p>;
   return (
     <>
       <div class="above-table">
         <Filter rows={all.length} found={rows.length} text={filter.value} onInput={(text) => (filter.value = text)} />
+        <Key />
         <span class="sr" role="status">{waiting > 0 ? t('changesWaitingSaid', { n: waiting }) : ''}</span>
         {waiting > 0 && <Button small onClick={show}>{t('changesWaiting', { n: waiting })}</Button>}
       </div>
-      <Key />
-      {rows.length > 0 && <Table rows={rows} now={asOf} onWrite={setWriteTo} handlers={handlers} />}
+      {rows.length > 0 && <Table rows={rows} now={new Date(shown.as_of)} onWrite={setWriteTo} handlers={handlers} />}
       <MessageDialog client={writeTo} onClose={() => setWriteTo(null)} />
     </>
   );
@@ -84,18 +85,21 @@ function Body({ latest, asOf }: { latest: Caseload; asOf: Date }) {
 /** Who needs the practitioner first, and why. */
 export function CaseloadPage() {
   const { data, asOf, failure, reload } = useResource<Caseload>('/caseload');
+  // The headline counts what stands below it: news that waits is in neither.
+  const steady = useSteady(data);
+  const { shown } = steady;
   const zone = me.value?.practice.time_zone;
   return (
     <main class="caseload-page">
       <div class="headline">
-        <h1>{data ? headline(data.headline) : t('caseload')}</h1>
-        <p class="soft tnum">{asOf && t('asOf', { time: time(asOf, zone) })}</p>
+        <h1>{shown ? headline(shown.headline) : t('caseload')}</h1>
+        <p class="soft tnum">{shown && t('asOf', { time: time(shown.as_of, zone) })}</p>
         <span class="spacer" />
-        <ButtonLink small kind={data?.items.length === 0 ? 'main' : 'other'} to="/clients/new">{t('newClient')}</ButtonLink>
+        <ButtonLink small kind={shown?.items.length === 0 ? 'main' : 'other'} to="/clients/new">{t('newClient')}</ButtonLink>
       </div>
       <ReadFailure failure={failure} asOf={asOf} onRetry={() => void reload()} />
       <Pairings />
-      {data && asOf ? <Body latest={data} asOf={asOf} /> : !failure && <p role="status">{t('loading')}</p>}
+      {shown ? <Body {...steady} shown={shown} /> : !failure && <p role="status">{t('loading')}</p>}
     </main>
   );
 }

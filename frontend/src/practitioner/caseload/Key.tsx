@@ -6,7 +6,7 @@ const MARKS = [
   ['not_heard', 'keyNotHeard'], ['open', 'keyOpen'], ['to_come', 'keyToCome'],
 ] as const satisfies readonly (readonly [PlannedDayState, string])[];
 
-/** What each mark of a planned day means. */
+/** What each mark of a planned day means, in a line. */
 export function Key({ children }: { children?: preact.ComponentChildren }) {
   return (
     <ul class="key" aria-label={t('keyTitle')}>

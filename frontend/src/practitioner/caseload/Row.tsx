@@ -13,10 +13,17 @@ import { happenedWords, nextStep, painWords, whoWords, type Next } from './sente
 
 const LABELS = { decide: 'decide', write: 'writeTo', program: 'writeProgram', phones: 'invitePhone', look: 'look' } as const satisfies Record<Next['does'], string>;
 
-function NextButton({ row, onWrite }: { row: CaseloadRow; onWrite: (client: CaseloadRow['client']) => void }) {
+interface RowProps {
+  row: CaseloadRow;
+  isFirst: boolean;
+  now: Date;
+  onWrite: (client: CaseloadRow['client']) => void;
+}
+
+function NextButton({ row, isFirst, onWrite }: Pick<RowProps, 'row' | 'isFirst' | 'onWrite'>) {
   const next = nextStep(row);
   if (!next) return null;
-  const kind = row.group === 'needs_you' ? 'main' : 'other';
+  const kind = isFirst ? 'main' : 'other';
   // Many rows have the same button: for the ear the person's name follows the visible words.
   const label = <>{t(LABELS[next.does])}<span class="sr">: {row.client.display_name}</span></>;
   if (!next.to) return <Button small kind={kind} onClick={() => onWrite(row.client)}>{label}</Button>;
@@ -33,22 +40,11 @@ function Days({ days }: { days: readonly PlannedShort[] }) {
   );
 }
 
-/** Since when, and how much was done: the numbers under the sentence. */
-function Facts({ row: { reason, adherence } }: { row: CaseloadRow }) {
-  const planned = adherence.days_28.by_session.prescribed > 0;
-  const facts = [
-    reason.since && t('since', { date: dayShort(reason.since) }),
-    planned && t('adherence7', { sessions: ratioWords(adherence.days_7.by_session) }),
-    planned && t('adherence28', { sessions: ratioWords(adherence.days_28.by_session) }),
-  ].filter(Boolean);
-  return facts.length > 0 ? <small class="tnum">{facts.join(' · ')}</small> : null;
-}
-
-interface RowProps {
-  row: CaseloadRow;
-  isFirst: boolean;
-  now: Date;
-  onWrite: (client: CaseloadRow['client']) => void;
+/** How many of the planned sessions were done. */
+function Done({ adherence: { days_7, days_28 } }: Pick<CaseloadRow, 'adherence'>) {
+  if (days_28.by_session.prescribed === 0) return null;
+  const spans = [t('adherence7', { sessions: ratioWords(days_7.by_session) }), t('adherence28', { sessions: ratioWords(days_28.by_session) })];
+  return <small class="tnum">{spans.map((span) => <span key={span}>{span}</span>)}</small>;
 }
 
 /** One person, in sentences. */
@@ -66,13 +62,14 @@ export function Row({ row, isFirst, now, onWrite }: RowProps) {
       <td class="happened">
         <p lang="en">{happenedWords(row)}</p>
         {pain && row.group !== 'needs_you' && <small>{pain}</small>}
-        <Facts row={row} />
+        {row.reason.since && <small>{t('since', { date: dayShort(row.reason.since) })}</small>}
       </td>
       <td>
-        <div class="suggests">{suggestion ? <p lang="en">{suggestion.sentence}</p> : <p>{t('nothingToDecide')}</p>}<NextButton row={row} onWrite={onWrite} /></div>
+        <div class="suggests">{suggestion ? <p lang="en">{suggestion.sentence}</p> : <p>{t('nothingToDecide')}</p>}<NextButton row={row} isFirst={isFirst} onWrite={onWrite} /></div>
       </td>
       <td class="days">
         <Days days={row.last_days} />
+        <Done adherence={row.adherence} />
         <small>{heardWords(row.last_heard_at, now, zone)}</small>
       </td>
       <td class="season">{row.ridge.weeks.length > 0 && <SmallSeason ridge={row.ridge} />}</td>

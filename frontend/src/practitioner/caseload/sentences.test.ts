@@ -43,7 +43,7 @@ describe('headline', () => {
 
 describe('a row', () => {
   it('names person and trip', () => {
-    expect(whoWords(row())).toBe('47, Harrowcomb traverse, in 45 days');
+    expect(whoWords(row())).toBe('47, Harrowcomb traverse, in\u00a045\u00a0days');
     expect(whoWords(row({ client: { id: 'c', display_name: 'X', age: null }, goal: null }))).toBe('no trip yet');
     expect(tripWords({ name: 'Lantern loop', date: '2026-11-25', days_to: 0 })).toBe('Lantern loop, today');
     expect(tripWords({ name: 'Lantern loop', date: '2026-11-24', days_to: -1 })).toBe('Lantern loop, 1 day ago');

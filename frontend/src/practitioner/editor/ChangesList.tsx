@@ -11,8 +11,9 @@ export function ChangesList({ editor }: { editor: Editor }) {
   const changes = checked?.checks.changes ?? [];
   const title = !checked ? e('checking') : !base ? e('changesFirst') : changes.length ? e('changesCount', { n: changes.length, number: base.number }) : e('changesNone', { number: base.number });
   return (
-    <section aria-labelledby="changes" class="ed-changes">
-      <h2 id="changes"><span role="status">{title}</span></h2>
+    <section aria-labelledby="changes">
+      <h2 id="changes" class="sr">{e('changesTitle')}</h2>
+      <p role="status"><b>{title}</b></p>
       {base && <Sentences all={changes.slice(0, SHOWN)} />}
       {base && changes.length > SHOWN && (
         <details>

@@ -16,7 +16,7 @@ export function EditorPage({ params }: { params: Params }) {
   const [editor, failure, again] = useEditor(params.id ?? '');
   return (
     <main class="ed-page">
-      <p class="ed-back"><Link to={`/clients/${params.id}`}>{editor ? e('backTo', { name: editor.client.value.display_name }) : e('backToClient')}</Link></p>
+      {!editor && <p class="ed-back"><Link to={`/clients/${params.id}`}>{e('backToClient')}</Link></p>}
       {editor ? <Desk editor={editor} /> : failure ? <NotLoaded failure={failure} again={again} /> : <Loading />}
     </main>
   );
@@ -24,11 +24,17 @@ export function EditorPage({ params }: { params: Params }) {
 
 function Desk({ editor }: { editor: Editor }) {
   const [starting, setStarting] = useState(query.value.has('template'));
-  if (editor.theirs.value && editor.content.value) return <Compare editor={editor} theirs={editor.theirs.value} />;
-  if (!editor.content.value || starting) {
-    return <Start editor={editor} onDone={() => setStarting(false)} canLeave={editor.content.value !== null} />;
-  }
-  return <Workbench editor={editor} onStartAgain={() => setStarting(true)} />;
+  const isComparing = editor.theirs.value !== null && editor.content.value !== null;
+  if (!isComparing && editor.content.value && !starting) return <Workbench editor={editor} onStartAgain={() => setStarting(true)} />;
+  const { id, display_name: name } = editor.client.value;
+  return (
+    <>
+      <p class="ed-back"><Link to={`/clients/${id}`}>{e('backTo', { name })}</Link></p>
+      {isComparing && editor.theirs.value
+        ? <Compare editor={editor} theirs={editor.theirs.value} />
+        : <Start editor={editor} onDone={() => setStarting(false)} canLeave={editor.content.value !== null} />}
+    </>
+  );
 }
 
 function Loading() {

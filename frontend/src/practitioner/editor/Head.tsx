@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { time } from '../../shared/dates';
 import { Button } from '../../shared/form/Button';
+import { Link } from '../../shared/router';
 import { me } from '../api/session';
 import type { Editor } from './editor';
 import { PublishDialog } from './PublishDialog';
@@ -14,19 +15,20 @@ export function Head({ editor, onStartAgain }: { editor: Editor; onStartAgain: (
   const number = editor.changed.value ? editor.nextNumber.value : (editor.base.value?.number ?? 1);
   return (
     <header class="ed-head">
-      <div>
+      <div class="ed-title">
         <h1 id="editor-heading" tabIndex={-1}>{e('headVersion', { name, number })} {editor.changed.value && <span class="soft">{e('headDraft')}</span>}</h1>
         <p role="status" class="soft" id="draft-status">{keptWords(editor)}</p>
-        <div class="ed-row ed-more">
-          <Button small kind="quiet" onClick={() => setOpen('template')}>{e('saveTemplate')}</Button>
-          <Button small kind="quiet" onClick={onStartAgain}>{e('startFromTemplate')}</Button>
-          {editor.changed.value && <Button small kind="quiet" onClick={() => discard(editor)}>{e('discard')}</Button>}
-        </div>
       </div>
       <div class="ed-row">
         <Button small onClick={editor.undo} aria-label={editor.canUndo.value ? e('undo') : e('undoNothing')}>{e('undo')}</Button>
         <Button small onClick={editor.redo} aria-label={editor.canRedo.value ? e('redo') : e('redoNothing')}>{e('redo')}</Button>
         <Button small kind="main" onClick={() => setOpen('publish')}>{e('publish', { number: editor.nextNumber.value })}</Button>
+      </div>
+      <div class="ed-row ed-more">
+        <Link to={`/clients/${editor.client.value.id}`}>{e('backTo', { name })}</Link>
+        <Button small kind="quiet" onClick={() => setOpen('template')}>{e('saveTemplate')}</Button>
+        <Button small kind="quiet" onClick={onStartAgain}>{e('startFromTemplate')}</Button>
+        {editor.changed.value && <Button small kind="quiet" onClick={() => discard(editor)}>{e('discard')}</Button>}
       </div>
       <PublishDialog editor={editor} open={open === 'publish'} onClose={() => setOpen(null)} />
       <SaveTemplate editor={editor} open={open === 'template'} onClose={() => setOpen(null)} />

@@ -19,13 +19,13 @@ export function LoadOfWeeks({ editor }: { editor: Editor }) {
   if (weeks.length === 0) return null;
   const hardest = known.reduce((most, week) => ((week.planned_load ?? 0) > (most?.planned_load ?? -1) ? week : most), known[0]);
   return (
-    <section class="ed-load" aria-labelledby="load">
-      <h2 id="load">{e('loadTitle')}</h2>
+    <details class="ed-load">
+      <summary>{hardest ? e('loadLine', { date: dayAndMonth(hardest.starts_on) }) : e('loadTitle')}</summary>
       {known.length > 1 && <Picture weeks={weeks} />}
       {hardest && <p>{e('loadHardest', { date: dayAndMonth(hardest.starts_on), load: Math.round(hardest.planned_load ?? 0) })}</p>}
-      <details>
-        <summary>{e('loadTable')}</summary>
+      <div>
         <table class="plain">
+          <caption class="sr">{e('loadTitle')}</caption>
           <thead><tr><th scope="col">{e('loadWeek')}</th><th scope="col">{e('loadSessions')}</th><th scope="col">{e('loadMinutes')}</th><th scope="col">{e('loadLoad')}</th></tr></thead>
           <tbody>
             {weeks.map((week) => (
@@ -39,7 +39,7 @@ export function LoadOfWeeks({ editor }: { editor: Editor }) {
           </tbody>
         </table>
         <p class="note soft">{e('loadNote')}</p>
-      </details>
-    </section>
+      </div>
+    </details>
   );
 }

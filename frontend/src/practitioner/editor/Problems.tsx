@@ -2,6 +2,7 @@ import { Button } from '../../shared/form/Button';
 import type { ProgramContent } from '../../shared/program';
 import { failureFrom } from '../api/request';
 import { updateClient } from '../api/calls';
+import { readClient } from './calls';
 import type { Kit } from '../api/types';
 import { missingKit, variantOf } from '../exercises/entry';
 import type { Editor } from './editor';
@@ -20,10 +21,11 @@ export function Problems({ editor }: { editor: Editor }) {
   const unreadable = [...editor.unreadable.value];
   const errors = problems.filter((one) => one.severity === 'error').length + unreadable.length;
   return (
-    <section aria-labelledby="problems" class="ed-problems">
-      <h2 id="problems" tabIndex={-1}><span role="status">{title(checked !== null, errors, problems.length + unreadable.length - errors)}</span></h2>
+    <section aria-labelledby="problems-title" id="problems" tabIndex={-1}>
+      <h2 id="problems-title" class="sr">{e('problemsTitle')}</h2>
+      <p role="status"><b>{title(checked !== null, errors, problems.length + unreadable.length - errors)}</b></p>
       {failure && <p class="soft">{e('checkFailed')} {failureWords(failure)}</p>}
-      <ul class="ed-list">
+      {problems.length + unreadable.length > 0 && <ul class="ed-list">
         {unreadable.map(([id, wants]) => (
           <li key={id}>
             <b class="call">{e('error')}</b> {wants}{' '}
@@ -31,7 +33,7 @@ export function Problems({ editor }: { editor: Editor }) {
           </li>
         ))}
         {checked && problems.map((one) => <Problem key={one.pointer + one.code} editor={editor} problem={one} of={checked.of} />)}
-      </ul>
+      </ul>}
     </section>
   );
 }
@@ -71,8 +73,6 @@ export function goTo(editor: Editor, pointer: string): void {
   const { session, day } = shownBy(content, pointer);
   if (session && editor.shown.peek().session !== session) editor.choice.value = { day: null, session: session.key };
   if (day !== null) editor.choice.value = { day: idAt(content, day), session: null };
-  const frame = document.querySelector<HTMLDetailsElement>('#frame');
-  if (frame && !session && day === null) frame.open = true;
   focusSoon(...fieldIds(pointer), day === null ? 'session-heading' : 'day-date', 'session-heading');
 }
 
@@ -85,13 +85,22 @@ function KitIsThere({ editor, pointer, of }: { editor: Editor; pointer: string; 
   const missing = rung ? missingKit(rung.kit, editor.client.value.kit) : [];
   if (missing.length === 0) return null;
   const words = missing.map((kit) => coded('kit', kit)).join(', ');
-  return <Button small onClick={() => void setKit(editor, [...editor.client.value.kit, ...(missing as Kit[])], e('kitAdded', { kit: words }))}>{e('kitIsThere', { kit: words })}</Button>;
+  const without = (kit: readonly Kit[]) => kit.filter((one) => !missing.includes(one));
+  const add = async () => {
+    const takeBack = () => void setKit(editor, without, e('tookBack'));
+    await setKit(editor, (kit) => [...without(kit), ...(missing as Kit[])], e('kitAdded', { kit: words }), takeBack);
+    focusSoon(...fieldIds(pointer), 'problems');
+  };
+  return <Button small onClick={() => void add()}>{e('kitIsThere', { kit: words })}</Button>;
 }
 
-async function setKit(editor: Editor, kit: Kit[], said: string): Promise<void> {
+/** Changes the kit that the server knows now, so that what a colleague noted meanwhile stays. */
+async function setKit(editor: Editor, change: (kit: readonly Kit[]) => Kit[], said: string, takeBack?: () => void): Promise<void> {
+  const { id } = editor.client.peek();
   try {
-    editor.client.value = await updateClient(editor.client.value.id, { kit });
-    editor.say(said);
+    const { data, etag } = await readClient(id);
+    editor.client.value = await updateClient(id, { kit: change(data.kit) }, etag);
+    editor.say(said, takeBack ?? false);
     editor.checker.want(editor.content.peek(), true);
   } catch (error) {
     editor.say(failureWords(failureFrom(error)));

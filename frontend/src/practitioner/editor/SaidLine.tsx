@@ -5,11 +5,14 @@ import { e } from './words';
 
 /** What was just done, to be read and heard, with the button that takes it back while nothing else was done. */
 export function SaidLine({ editor }: { editor: Editor }) {
-  const { text, undoes } = editor.said.value;
-  const canUndo = undoes !== null && undoes === editor.content.value && editor.canUndo.value;
+  const { text, undoes, takeBack: elsewhere } = editor.said.value;
+  const canUndo = elsewhere !== undefined || (undoes !== null && undoes === editor.content.value && editor.canUndo.value);
   const takeBack = () => {
-    editor.undo();
-    editor.say(e('tookBack'));
+    if (elsewhere) elsewhere();
+    else {
+      editor.undo();
+      editor.say(e('tookBack'));
+    }
     document.querySelector<HTMLElement>('#session-heading')?.focus();
   };
   const conflict = editor.keeper.status.value.state === 'conflict';

@@ -20,7 +20,24 @@ type Fields = Parameters<typeof setSession>[2];
 const setter = (editor: Editor, key: string) => (fields: Fields) =>
   editor.edit((now) => setSession(now, key, fields), `${key}.${Object.keys(fields).join()}`);
 
-/** Name, kind, and the numbers that its kind has. */
+/** The numbers that its kind has, as a sentence. */
+export function SessionNumbers({ editor, session, at }: FieldsProps) {
+  if (session.kind === 'rest') return null;
+  return (
+    <div class="ed-sentence">
+      {session.kind === 'circuit' && <Rounds editor={editor} session={session} at={at} />}
+      {session.kind === 'walk' && <WalkNumbers editor={editor} session={session} at={at} />}
+      <EffortNumbers editor={editor} session={session} at={at} />
+    </div>
+  );
+}
+
+function Rounds({ editor, session, at }: FieldsProps<Extract<Session, { kind: 'circuit' }>>) {
+  const set = setter(editor, session.key);
+  return <NumberBox editor={editor} id={fieldId(`${at}/rounds`)} before={e('rounds')} value={session.rounds} range={LIMITS.rounds} onChange={(rounds) => rounds !== null && set({ rounds })} />;
+}
+
+/** Name and kind, and what to do where the kind does not say it. */
 export function SessionFields({ editor, session, at }: FieldsProps) {
   const set = setter(editor, session.key);
   const change = (kind: Kind) => {
@@ -29,23 +46,15 @@ export function SessionFields({ editor, session, at }: FieldsProps) {
     focusSoon('session-kind');
   };
   return (
-    <div class="ed-session-fields">
-      <div class="ed-fields">
-        <TextBox id={fieldId(`${at}/name`)} label={e('sessionName')} value={session.name} onChange={(name) => set({ name })} />
-        <div class="field">
-          <label for="session-kind">{e('sessionKind')}</label>
-          <select id="session-kind" value={session.kind} onChange={(event) => change(event.currentTarget.value as Kind)}>
-            {KINDS.map((kind) => <option key={kind} value={kind}>{coded('kind', kind)}</option>)}
-          </select>
-        </div>
-        {session.kind === 'cardio' && <TextBox id={fieldId(`${at}/activity`)} label={e('activity')} value={session.activity} onChange={(activity) => set({ activity })} />}
+    <div class="ed-fields">
+      <TextBox id={fieldId(`${at}/name`)} label={e('sessionName')} value={session.name} onChange={(name) => set({ name })} />
+      <div class="field">
+        <label for="session-kind">{e('sessionKind')}</label>
+        <select id="session-kind" value={session.kind} onChange={(event) => change(event.currentTarget.value as Kind)}>
+          {KINDS.map((kind) => <option key={kind} value={kind}>{coded('kind', kind)}</option>)}
+        </select>
       </div>
-      <div class="ed-sentence">
-        {session.kind === 'circuit' && <NumberBox editor={editor} id={fieldId(`${at}/rounds`)} before={e('rounds')} value={session.rounds} range={LIMITS.rounds} onChange={(rounds) => rounds !== null && set({ rounds })} />}
-        {session.kind === 'walk' && <WalkNumbers editor={editor} session={session} at={at} />}
-        {session.kind !== 'rest' && <EffortNumbers editor={editor} session={session} at={at} />}
-      </div>
-      <SessionNote editor={editor} session={session} at={at} />
+      {session.kind === 'cardio' && <TextBox id={fieldId(`${at}/activity`)} label={e('activity')} value={session.activity} onChange={(activity) => set({ activity })} />}
     </div>
   );
 }
@@ -73,7 +82,7 @@ function EffortNumbers({ editor, session, at }: FieldsProps<Exclude<Session, { k
   );
 }
 
-function SessionNote({ editor, session, at }: FieldsProps) {
+export function SessionNote({ editor, session, at }: FieldsProps) {
   const set = setter(editor, session.key);
   return (
     <details class="ed-note" open={session.note !== ''}>

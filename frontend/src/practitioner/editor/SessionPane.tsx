@@ -5,11 +5,11 @@ import type { Editor } from './editor';
 import { sessionName } from './phrases';
 import { Prescriptions } from './Prescriptions';
 import { SessionCopies } from './SessionCopies';
-import { SessionFields } from './SessionFields';
+import { SessionFields, SessionNote, SessionNumbers } from './SessionFields';
 import { fieldId } from './pointer';
 import { e } from './words';
 
-/** The chosen day and what is done on it. */
+/** The chosen day and what is done on it; its doses stand first, what is changed less often is folded. */
 export function SessionPane({ editor }: { editor: Editor }) {
   const { planned, session } = editor.shown.value;
   const content = editor.content.value;
@@ -28,8 +28,15 @@ export function SessionPane({ editor }: { editor: Editor }) {
         <h2 id="session-heading" tabIndex={-1}>{heading(planned, session)}</h2>
         <p class="soft" role="status">{sums(editor, session)}</p>
       </div>
-      {planned && <DayBar editor={editor} planned={planned} content={content} key={planned.planned_id} />}
-      <SessionFields editor={editor} session={session} at={at} key={session.key} />
+      <SessionNumbers editor={editor} session={session} at={at} key={session.key} />
+      <div class="ed-folds">
+        <details open={session.kind !== 'circuit'}>
+          <summary>{e('dayAndName')}</summary>
+          {planned && <DayBar editor={editor} planned={planned} content={content} key={planned.planned_id} />}
+          <SessionFields editor={editor} session={session} at={at} key={session.key} />
+        </details>
+        <SessionNote editor={editor} session={session} at={at} key={`${session.key}-note`} />
+      </div>
       {session.kind === 'circuit' && <Prescriptions editor={editor} session={session} at={at} />}
       <SessionCopies editor={editor} planned={planned} session={session} content={content} />
     </section>

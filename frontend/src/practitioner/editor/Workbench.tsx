@@ -12,7 +12,7 @@ import { SaidLine } from './SaidLine';
 import { SessionPane } from './SessionPane';
 import { Weeks } from './Weeks';
 
-/** The three columns: weeks, session, phone; above them what changed and what does not fit. */
+/** The three columns: weeks, session, phone; above them, in a line while there is little to say, what changed and what does not fit. */
 export function Workbench({ editor, onStartAgain }: { editor: Editor; onStartAgain: () => void }) {
   useUndoKeys(editor);
   useEffect(() => focusIfLost('editor-heading'), []);
@@ -21,13 +21,11 @@ export function Workbench({ editor, onStartAgain }: { editor: Editor; onStartAga
       <Head editor={editor} onStartAgain={onStartAgain} />
       <News editor={editor} />
       <div class="ed-overview">
-        <div>
-          <ChangesList editor={editor} />
-          <Problems editor={editor} />
-        </div>
+        <ChangesList editor={editor} />
+        <Problems editor={editor} />
         <LoadOfWeeks editor={editor} />
+        <Frame editor={editor} />
       </div>
-      <Frame editor={editor} />
       <SaidLine editor={editor} />
       <div class="ed-columns">
         <Weeks editor={editor} />

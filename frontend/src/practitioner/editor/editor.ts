@@ -19,6 +19,8 @@ export interface Said {
   text: string;
   /** A button takes it back while the content is still this one; null: nothing to take back. */
   undoes: ProgramContent | null;
+  /** Takes back what was done elsewhere than in the content. */
+  takeBack?: () => void;
 }
 
 interface Start {
@@ -112,9 +114,10 @@ export class Editor {
     this.history.value = next;
   }
 
-  /** Say what was done; `undoable` with a button that takes it back. */
-  say(text: string, undoable = false): void {
-    this.said.value = { text, undoes: undoable ? this.content.peek() : null };
+  /** Say what was done; `undo` with a button that takes it back: true by a step of the history, else by itself. */
+  say(text: string, undo: boolean | (() => void) = false): void {
+    const takeBack = typeof undo === 'function' ? { takeBack: undo } : {};
+    this.said.value = { text, undoes: undo === true ? this.content.peek() : null, ...takeBack };
   }
 
   /** Keys in use, here and in the published version. */

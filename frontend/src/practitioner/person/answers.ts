@@ -24,6 +24,23 @@ export function bodyOf({ action, note, message }: Answer): { action: Action; not
 export const answerWords = (action: Action, rule: Rule): string =>
   t(action === 'hold' && rule === 'red_flag_symptom' ? 'answer_hold_symptom' : `answer_${action}`);
 
+/** Answers that are given with words: pressing them opens the words, and a second button gives the answer. */
+export const takesWords = (action: Action): boolean => action === 'close' || SENDS.includes(action);
+
+/** What the button says that gives an answer whose words are open. */
+export function giveWords(action: Action, rule: Rule): string {
+  if (action === 'hold') return t(rule === 'red_flag_symptom' ? 'answer_hold_symptom' : 'holdNow');
+  return t(action === 'close' ? 'closeNow' : 'messageNow');
+}
+
+/** "Silbernagel and others 2007": the names without initials; the whole citation stands beside it on demand. */
+export function shortCitation({ authors, year }: Pick<Flag['source'], 'authors' | 'year'>): string {
+  const names = authors.split(/[,;]\s*/).map((name) => name.replace(/(\s[A-Z]{1,3})$/, '')).filter(Boolean);
+  const [first = '', second = ''] = names;
+  if (names.length === 2) return t('citeTwo', { first, second, year });
+  return names.length < 2 ? `${first} ${year}` : t('citeMore', { first, year });
+}
+
 /** What became of it, in one sentence. */
 export function decidedWords(action: Action, { program_number }: Pick<Decided, 'program_number'>): string {
   if (program_number !== null) return t('decidedPublished', { number: program_number });
@@ -32,7 +49,7 @@ export function decidedWords(action: Action, { program_number }: Pick<Decided, '
 }
 
 /** The suggested answer first, then the others in the order of the server; closing last. */
-export function orderedAnswers({ answers, suggestion }: Pick<Flag, 'answers' | 'suggestion'>): Action[] {
+export function orderedAnswers({ answers, suggestion }: { answers: readonly { action: Action }[]; suggestion: Flag['suggestion'] }): Action[] {
   const rank = (action: Action) => (action === suggestion?.action ? 0 : action === 'close' ? 2 : 1);
   return answers.map(({ action }) => action).sort((a, b) => rank(a) - rank(b));
 }

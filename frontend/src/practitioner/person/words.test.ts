@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import type { Flag, TimelineItem } from '../api/types';
 import { problemWords, readable } from './Aside';
-import { bodyOf, decidedWords, decisionWords, lacks, orderedAnswers } from './answers';
+import { bodyOf, decidedWords, decisionWords, giveWords, lacks, orderedAnswers, shortCitation, takesWords } from './answers';
 import { spanOf } from './Strip';
 import { painSentence, tableLines } from './StripTable';
 import { tellTimeline, wholeDays } from './tellTimeline';
@@ -11,7 +11,7 @@ vi.stubGlobal('navigator', { languages: ['en-GB'] });
 describe('answers', () => {
   const empty = { note: ' ', message: ' ' };
   it('ask for what the server needs before it is sent', () => {
-    expect(lacks({ action: 'close', ...empty })).toEqual({ note: 'Please write in a sentence why you close this.' });
+    expect(lacks({ action: 'close', ...empty })).toEqual({ note: 'Please write in a sentence why nothing more is to be done.' });
     expect(lacks({ action: 'hold', ...empty })).toHaveProperty('message');
     expect(lacks({ action: 'ease_off', ...empty })).toEqual({});
     expect(lacks({ action: 'message', note: '', message: 'Hello' })).toEqual({});
@@ -22,10 +22,21 @@ describe('answers', () => {
     expect(bodyOf({ action: 'hold', ...typed })).toEqual({ action: 'hold', note: 'Called.', message: 'Please rest.' });
   });
   it('begin with what is suggested and end with closing', () => {
-    const answers = (['acknowledge', 'close', 'hold', 'ease_off'] as const).map((action) => ({ action, label_key: '', needs_message: false }));
+    const answers = (['acknowledge', 'close', 'hold', 'ease_off'] as const).map((action) => ({ action }));
     const suggestion: Flag['suggestion'] = { action: 'ease_off', sentence: '', effect: '' };
     expect(orderedAnswers({ answers, suggestion })).toEqual(['ease_off', 'acknowledge', 'hold', 'close']);
   });
+  it('with words are given by a second button that says what it does', () => {
+    expect((['ease_off', 'acknowledge', 'hold', 'message', 'close'] as const).filter(takesWords)).toEqual(['hold', 'message', 'close']);
+    expect(giveWords('hold', 'effort_rising')).toBe('Hold the dose, send the message');
+    expect(giveWords('hold', 'red_flag_symptom')).toBe('Stop training, send the message');
+    expect(giveWords('close', 'pain_rising')).toBe('Close this finding');
+  });
+  it.each([
+    ['Silbernagel KG, Thomee R, Eriksson BI, Karlsson J', 'Silbernagel and others 2007'],
+    ['Foster C, Florhaug JA', 'Foster and Florhaug 2007'],
+    ['World Health Organization', 'World Health Organization 2007'],
+  ])('cite %s in a few words', (authors, said) => expect(shortCitation({ authors, year: '2007' })).toBe(said));
   it('say what became of them', () => {
     expect(decidedWords('ease_off', { program_number: 7 })).toBe('Version 7 published. The phone takes it at its next contact.');
     expect(decidedWords('hold', { program_number: null })).toBe('Message sent. The phone takes it at its next contact.');

@@ -72,6 +72,8 @@ const en = {
   tookTheirs: 'This is version {number}.',
 
   // changes, problems, load
+  changesTitle: 'Changes',
+  problemsTitle: 'Problems',
   checking: 'Looking the program over',
   checkFailed: 'The program could not be looked over just now.',
   changesFirst: 'The first program',
@@ -91,7 +93,7 @@ const en = {
   numberAny: 'a number from {min} to {max}',
   loadTitle: 'Planned load of the weeks',
   loadHardest: 'The hardest week begins on {date}, load {load}.',
-  loadTable: 'As a table',
+  loadLine: 'Load: most in the week of {date}',
   loadWeek: 'Week of',
   loadSessions: 'Sessions',
   loadMinutes: 'Minutes',
@@ -153,6 +155,7 @@ const en = {
   repeatUse: 'Use it',
   weekRepeated: { one: 'This week now stands for {n} following week, until {until}.', other: 'This week now stands for {n} following weeks, until {until}.' },
   thisDay: 'This day',
+  dayAndName: 'Date, name and kind',
   dayDate: 'Date',
   daySession: 'Session on this day',
   dayEarlier: 'A day earlier',
