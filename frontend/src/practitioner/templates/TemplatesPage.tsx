@@ -11,6 +11,7 @@ import { failureWords } from '../editor/failure';
 import type { Template } from '../editor/types';
 import { coded, e } from '../editor/words';
 import { templateFacts } from './facts';
+import { OwnTemplate } from './OwnTemplate';
 
 /** What there is to begin a program from. */
 export function TemplatesPage() {
@@ -29,8 +30,8 @@ export function TemplatesPage() {
       {!templates.data && !templates.failure && <p role="status">{e('loading')}</p>}
       {templates.data && (
         <>
-          <List id="own" title={e('templatesOwn')} empty={e('templatesOwnNone')} items={own} library={known} people={people} />
-          <List id="shipped" title={e('templatesShipped')} empty="" items={shipped} library={known} people={people} />
+          <List id="own" title={e('templatesOwn')} empty={e('templatesOwnNone')} items={own} library={known} people={people} onChange={templates.reload} />
+          <List id="shipped" title={e('templatesShipped')} empty="" items={shipped} library={known} people={people} onChange={templates.reload} />
         </>
       )}
     </main>
@@ -44,21 +45,23 @@ interface ListProps {
   items: readonly Template[];
   library: Library;
   people: readonly Client[];
+  /** The list is to be asked for again. */
+  onChange: () => Promise<void>;
 }
 
-function List({ id, title, empty, items, library, people }: ListProps) {
+function List({ id, title, empty, items, ...rest }: ListProps) {
   return (
     <section aria-labelledby={id}>
-      <h2 id={id}>{title}</h2>
+      <h2 id={id} tabIndex={-1}>{title}</h2>
       {items.length === 0 && <p>{empty}</p>}
       <ul class="ed-cards">
-        {items.map((one) => <Card key={one.id} template={one} library={library} people={people} />)}
+        {items.map((one) => <Card key={one.id} template={one} {...rest} />)}
       </ul>
     </section>
   );
 }
 
-function Card({ template, library, people }: { template: Template; library: Library; people: readonly Client[] }) {
+function Card({ template, library, people, onChange }: Pick<ListProps, 'library' | 'people' | 'onChange'> & { template: Template }) {
   return (
     <li lang={template.shipped ? 'en' : undefined}>
       <h3>{template.name}</h3>
@@ -69,6 +72,7 @@ function Card({ template, library, people }: { template: Template; library: Libr
         <Contents template={template} library={library} />
       </details>
       <UseFor template={template} people={people} />
+      {!template.shipped && <OwnTemplate template={template} onChange={onChange} />}
     </li>
   );
 }

@@ -13,6 +13,12 @@ const de: Translation<typeof en> = {
   templateContains: 'Was sie enthält',
   templateWeek: 'Woche {number}:',
   templateLastWeek: 'Woche {number} und alle folgenden:',
+  templateRename: 'Umbenennen',
+  templateDelete: 'Löschen',
+  templateSave: 'Namen speichern',
+  templateChanged: 'Gespeichert: {name}.',
+  templateDeleted: '{name} ist gelöscht. Programme, die damit begannen, bleiben.',
+  templateBack: '{name} ist wieder da.',
   templateUseFor: 'Anlegen für',
   templateUse: 'Anlegen',
 

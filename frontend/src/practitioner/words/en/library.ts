@@ -11,6 +11,12 @@ const en = {
   templateContains: 'What it contains',
   templateWeek: 'Week {number}:',
   templateLastWeek: 'Week {number} and all that follow:',
+  templateRename: 'Rename',
+  templateDelete: 'Delete',
+  templateSave: 'Save the name',
+  templateChanged: 'Saved: {name}.',
+  templateDeleted: '{name} is deleted. Programs that began from it stay.',
+  templateBack: '{name} is back.',
   templateUseFor: 'Lay it out for',
   templateUse: 'Lay it out',
 
