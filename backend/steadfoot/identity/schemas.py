@@ -7,7 +7,8 @@ from zoneinfo import ZoneInfo, available_timezones
 
 from pydantic import AfterValidator, BaseModel, Field, StringConstraints
 
-from steadfoot.core.texts import JSON_INT, Inward, JsonBool, Line, Name, Note
+from steadfoot.core.texts import JSON_INT, JSON_NUMBER, Inward, JsonBool, Line, Name, Note
+from steadfoot.rules.norms import BODY_MASS_MAX_KG, BODY_MASS_MIN_KG, HEIGHT_MAX_CM, HEIGHT_MIN_CM, Sex
 from steadfoot.rules.vocabulary import Kit
 
 PAIN_STOP_DEFAULT = 6
@@ -27,6 +28,8 @@ Email = Annotated[
 ]
 Rating = Annotated[int, Field(ge=0, le=10), JSON_INT]
 BirthYear = Annotated[int, Field(ge=1900, le=2100), JSON_INT]
+HeightCm = Annotated[float, Field(ge=HEIGHT_MIN_CM, le=HEIGHT_MAX_CM), JSON_NUMBER]
+BodyMassKg = Annotated[float, Field(ge=BODY_MASS_MIN_KG, le=BODY_MASS_MAX_KG), JSON_NUMBER]
 KitList = Annotated[list[Kit], Field(max_length=30)]
 
 
@@ -76,6 +79,9 @@ class ClientBody(Inward):
 
     display_name: Name
     birth_year: BirthYear | None = None
+    sex: Sex | None = Field(default=None, description="As the norms of tests are split by it")
+    height_cm: HeightCm | None = None
+    body_mass_kg: BodyMassKg | None = None
     time_zone: TimeZone | None = Field(default=None, description="IANA name; the practice's own if left out")
     kit: KitList = []
     usual_pain: Rating = Field(default=0, description="Pain on a usual day before the program, 0 to 10")
@@ -88,6 +94,9 @@ class ClientPatch(Inward):
 
     display_name: Name | None = None
     birth_year: BirthYear | None = None
+    sex: Sex | None = None
+    height_cm: HeightCm | None = None
+    body_mass_kg: BodyMassKg | None = None
     time_zone: TimeZone | None = None
     kit: KitList | None = None
     usual_pain: Rating | None = None
@@ -102,6 +111,9 @@ class ClientOut(BaseModel):
     id: str
     display_name: str
     birth_year: int | None
+    sex: Sex | None
+    height_cm: float | None
+    body_mass_kg: float | None
     time_zone: str
     kit: list[Kit]
     usual_pain: int

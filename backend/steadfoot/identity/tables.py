@@ -52,6 +52,9 @@ class Client(Table, table=True):
     practice_id: str = Field(foreign_key="practice.id", index=True, max_length=36)
     display_name: str = Field(max_length=120)
     birth_year: int | None
+    sex: str | None = Field(max_length=10)
+    height_cm: float | None
+    body_mass_kg: float | None
     time_zone: str = Field(max_length=60)
     kit: list[str] = Field(sa_column=Column(JSON, nullable=False))
     usual_pain: int
