@@ -25,15 +25,45 @@ DAY_LOAD_MAX: Final[
     Annotated[int, Cited(Kind.DERIVED, "foster-2001", "10 of effort for the 1440 minutes of a day")]
 ] = EFFORT_MAX * MINUTES_MAX
 
-TELLS: Final = {
-    "weekly_load": "How much was done in the last seven days. It cannot tell how much is right for a person.",
-    "monotony": "How alike the seven days were: higher means fewer easy days. It cannot be worked out when all days "
-    "are the same, and it hangs on rest days being logged as rest.",
-    "strain": "Weekly load times monotony: much and always the same is high. It has no known safe limit.",
-    "ewma_7": "Running average that leans on the last week. It shows a change soon, and noise too.",
-    "ewma_28": "Running average that leans on the last four weeks. It needs about four weeks to settle.",
+
+@dataclass(frozen=True, slots=True)
+class Tells:
+    """What a number can and cannot tell, in plain words, and the work that it follows."""
+
+    can: str
+    cannot: str
+    source: str
+
+
+LIMITS: Final = {
+    "weekly_load": Tells(
+        "How much was done in the last seven days.",
+        "It cannot tell how much is right for a person.",
+        "foster-2001",
+    ),
+    "monotony": Tells(
+        "How alike the seven days were: higher means fewer easy days.",
+        "It cannot be worked out when all days are the same, and it hangs on rest days being logged as rest.",
+        "foster-1998",
+    ),
+    "strain": Tells(
+        "Weekly load times monotony: much and always the same is high.",
+        "It has no known safe limit.",
+        "foster-1998",
+    ),
+    "ewma_7": Tells(
+        "Running average that leans on the last week: it shows a change soon.",
+        "It shows noise just as soon.",
+        "williams-2017",
+    ),
+    "ewma_28": Tells(
+        "Running average that leans on the last four weeks.",
+        "It needs about four weeks to settle, and until then says little.",
+        "williams-2017",
+    ),
 }
-"""What each number can and cannot tell, in plain words."""
+TELLS: Final = {name: f"{tells.can} {tells.cannot}" for name, tells in LIMITS.items()}
+"""The same, one sentence after the other."""
 CAUTION: Final = "None of these numbers says who will be hurt. Read them beside pain, effort and the person."
 
 

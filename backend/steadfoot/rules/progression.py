@@ -94,8 +94,9 @@ class SessionDone:
 class Facts:
     """What is known: the goal, the sessions from the oldest to the last, and what was felt.
 
-    ``settled`` is False when the last pain was above the usual on the next morning; ``next_day`` is the day of
-    the next planned session, ``hard_weeks`` the hard weeks in a row before it.
+    ``settled`` is False when the last pain was above the usual on the next morning; ``open_flag`` tells of an
+    unanswered flag about pain in a place that the exercise loads; ``next_day`` is the day of the next planned
+    session, ``hard_weeks`` the hard weeks in a row before it.
     """
 
     goal: Goal
@@ -104,6 +105,7 @@ class Facts:
     pain_zone: Zone | None = None
     settled: bool = True
     pain_event_ids: tuple[str, ...] = ()
+    open_flag: Reason | None = None
     adherence: Ratio | None = None
     next_day: date | None = None
     hard_weeks: int = 0
@@ -144,6 +146,12 @@ def _pain_too_much(facts: Facts) -> Verdict | None:
         return None
     felt = "Pain was too high." if facts.pain_zone is Zone.HIGH else "Pain had not settled by the next morning."
     return Verdict(ProgressionRule.PAIN_HIGH, Suggested.REGRESS, (Reason(felt, facts.pain_event_ids),))
+
+
+def _flag_open(facts: Facts) -> Verdict | None:
+    if facts.open_flag is None:
+        return None
+    return Verdict(ProgressionRule.FLAG_OPEN, Suggested.HOLD, (facts.open_flag,))
 
 
 def _nothing_known(facts: Facts) -> Verdict | None:
@@ -220,6 +228,7 @@ def _not_yet(facts: Facts) -> Verdict:
 
 CHECKS: Final[tuple[Callable[[Facts], Verdict | None], ...]] = (
     _pain_too_much,
+    _flag_open,
     _nothing_known,
     _too_close,
     _short_of_goal,

@@ -25,6 +25,9 @@ ROUNDS_USUAL_MAX: Final[
 DELOAD_PART: Final[
     Annotated[int, Cited(Kind.HOUSE, "house", "In an easier week one of two rounds, rounded up, is done")]
 ] = 2
+PACK_STEP_KG: Final[
+    Annotated[float, Cited(Kind.HOUSE, "house", "Half a litre of water more is a step that every house has")]
+] = 0.5
 _PERCENT: Final = 100
 _EXACT_TO: Final = 9
 """Decimal places beyond which a difference is an artefact of binary fractions."""
@@ -80,6 +83,14 @@ def next_load(load_kg: float, step_kg: float) -> float | None:
     if round(_PERCENT * added / load_kg, _EXACT_TO) > LOAD_STEP_MAX_PERCENT or load_kg + added > LOAD_MAX_KG:
         return None
     return round(load_kg + added, _EXACT_TO)
+
+
+def load_step_kg(rung: Rung | None) -> float | None:
+    """Answer the smallest step of load in kg that is at hand for a variant; None where it is not known.
+
+    A pack takes water by the half litre (house); what other weights there are in the house is not known.
+    """
+    return PACK_STEP_KG if rung is not None and rung.carries_load and Kit.PACK in rung.kit else None
 
 
 def suggest(facts: Facts, around: Around) -> Suggestion:

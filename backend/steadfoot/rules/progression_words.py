@@ -26,6 +26,7 @@ class ProgressionRule(StrEnum):
     """The rules on progress, in the order in which they are asked."""
 
     PAIN_HIGH = "pain_high"
+    FLAG_OPEN = "flag_open"
     NOT_ENOUGH = "not_enough"
     SPACING = "spacing_48h"
     SHORT_OF_GOAL = "short_of_goal"
@@ -72,6 +73,11 @@ PROGRESSION_CARDS: Final = {
         "Go one step easier and ask how it is.",
         Cited(Kind.PUBLISHED, "silbernagel-2007", "Above 5 of 10, or not settled by morning, is too much"),
         "Pain of 5 or less while training that is back to usual the next morning.",
+    ),
+    ProgressionRule.FLAG_OPEN: ProgressionCard(
+        "Keep the dose: a flag about this place waits for an answer.",
+        _house("No more while a person has not looked at the pain"),
+        "An answer to the open flag.",
     ),
     ProgressionRule.NOT_ENOUGH: ProgressionCard(
         "Keep the dose: there is nothing to judge by yet.",
