@@ -268,3 +268,11 @@ def test_too_much_goes_before_a_deload_and_a_day_between_before_both():
     run = (session(5, day=0, effort=8), session(5, day=3, effort=8))
     assert found(*run, hard_weeks=4)[0] is R.SHORT_OF_GOAL
     assert found(*run, hard_weeks=4, next_day=MONDAY + timedelta(days=4))[0] is R.SPACING
+
+
+def test_an_open_flag_holds_the_dose_and_only_too_much_pain_goes_before_it():
+    flag = Reason("Pain above what training may bring, since 4 May, waits for an answer.", ("p",))
+    verdict = decide(facts(open_flag=flag))
+    assert (verdict.rule, verdict.suggested, verdict.reasons) == (R.FLAG_OPEN, S.HOLD, (flag,))
+    assert found(open_flag=flag, pain_zone=Zone.HIGH) == (R.PAIN_HIGH, S.REGRESS)
+    assert decide(Facts(GOAL, (), open_flag=flag)).rule is R.FLAG_OPEN

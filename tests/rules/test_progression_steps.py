@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from steadfoot.rules.dose import LOAD_MAX_KG, Prescription, Rung
 from steadfoot.rules.pain import Zone
 from steadfoot.rules.progression import Facts, Goal, SessionDone, decide
-from steadfoot.rules.progression_steps import Around, more_reps, next_load, suggest, without_ladder
+from steadfoot.rules.progression_steps import Around, load_step_kg, more_reps, next_load, suggest, without_ladder
 from steadfoot.rules.progression_words import PROGRESSION_CARDS, ProgressionRule, Reason, Suggested
 from steadfoot.rules.ranges import OutOfRange
 from steadfoot.rules.vocabulary import Kit, Sides
@@ -212,3 +212,10 @@ def test_without_a_ladder_a_load_that_cannot_be_is_refused_all_the_same(facts):
 )
 def test_without_a_ladder_the_way_up_says_why_it_is_that_one(load, step, words):
     assert without_ladder(decide(UP), load, step)[0].reasons[-1].words == words
+
+
+def test_a_pack_takes_half_a_litre_more_and_no_other_step_is_known():
+    assert load_step_kg(rung("with-pack", Kit.PACK, load=True)) == 0.5
+    assert load_step_kg(rung("high-step", Kit.STEP, load=True)) is None
+    assert load_step_kg(rung("pack-on-the-floor", Kit.PACK)) is None
+    assert load_step_kg(None) is None

@@ -21,6 +21,9 @@ class Rule(StrEnum):
     PAIN_TOO_HIGH = "pain_too_high"
     PAIN_NEXT_MORNING = "pain_next_morning"
     PAIN_RISING = "pain_rising"
+    PAIN_AFTER = "pain_after"
+    PAIN_MOVED = "pain_moved"
+    USUAL_PAIN_UP = "usual_pain_up"
     EFFORT_RISING = "effort_rising"
 
 
@@ -31,6 +34,8 @@ class Action(StrEnum):
     EASE_OFF = "ease_off"
     HOLD = "hold"
     MESSAGE = "message"
+    CLEAR = "clear"
+    """Spoken to, may train again: lifts the stop that a red-flag symptom put on training."""
     CLOSE = "close"
 
 
@@ -68,6 +73,24 @@ CARDS: Final = {
         Cited(Kind.DERIVED, "silbernagel-2007", "Pain must not rise from week to week; three weeks is ours"),
         Action.EASE_OFF,
         "Ease off one rung and watch next week.",
+    ),
+    Rule.PAIN_AFTER: Card(
+        "Pain that comes after the session",
+        Cited(Kind.DERIVED, "farrar-2001", "2 points are a change that matters; here from during to after"),
+        Action.HOLD,
+        "Hold the dose and ask how the evening was.",
+    ),
+    Rule.PAIN_MOVED: Card(
+        "Pain that moved or spread to another place",
+        Cited(Kind.HOUSE, "house", "A new place within two weeks of another one"),
+        Action.MESSAGE,
+        "Ask what changed, and look at how it is done.",
+    ),
+    Rule.USUAL_PAIN_UP: Card(
+        "Sessions begin with more pain than usual",
+        Cited(Kind.HOUSE, "house", "Above the usual level before three sessions running"),
+        Action.HOLD,
+        "Hold the dose, and ask whether the usual level is still right.",
     ),
     Rule.EFFORT_RISING: Card(
         "Sessions feel harder than planned",
