@@ -11,6 +11,7 @@ from steadfoot.checkins.fold import Fact, parsed, withdrawn_ids
 from steadfoot.checkins.ingest import Held, Outcome, decide
 from steadfoot.checkins.reading import Item, Reading, raw_digest, raw_text, read
 from steadfoot.checkins.schemas import ChangeOut, Refused, SyncBody, SyncOut
+from steadfoot.checkins.sets import SetDone, fold_sets
 from steadfoot.checkins.store import pain, refused_counts, refused_of, rollups
 from steadfoot.checkins.tables import Event, Receipt, RefusedEvent
 from steadfoot.core.problems import not_found
@@ -19,6 +20,7 @@ from steadfoot.identity.access import DeviceAccess
 
 __all__ = [
     "Listener",
+    "SetDone",
     "events_of_kinds",
     "events_page",
     "pain",
@@ -27,6 +29,7 @@ __all__ = [
     "refused_of",
     "retry",
     "rollups",
+    "sets_of",
     "sync",
 ]
 
@@ -221,6 +224,15 @@ def events_of_kinds(session: Session, practice_id: str, client_id: str, kinds: S
     found = store.events(session, practice_id, client_id, kinds=(*kinds, "entry_withdrawn"))
     gone = withdrawn_ids(store.fact_of(event) for event in found)
     return [event for event in found if event.kind in kinds and event.id not in gone]
+
+
+def sets_of(
+    session: Session, practice_id: str, client_id: str, planned_ids: Sequence[str]
+) -> dict[str, list[SetDone]]:
+    """Answer the sets of some planned sessions with what each came to, by planned id."""
+    found = store.events_of_sessions(session, practice_id, client_id, planned_ids) if planned_ids else []
+    gone = store.events(session, practice_id, client_id, kinds=("entry_withdrawn",)) if found else []
+    return fold_sets(map(store.fact_of, found), withdrawn_ids(map(store.fact_of, gone)))
 
 
 def newest_version_named(session: Session, practice_id: str, client_id: str, since: date) -> int | None:
