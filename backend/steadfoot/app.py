@@ -9,6 +9,7 @@ from sqlmodel import Session
 from starlette.middleware.gzip import GZipMiddleware
 
 from steadfoot import __version__
+from steadfoot.assessment import routes as assessment_routes
 from steadfoot.checkins import routes as checkin_routes
 from steadfoot.checkins.service import Listener
 from steadfoot.core import pages, problems
@@ -20,12 +21,15 @@ from steadfoot.core.settings import Settings
 from steadfoot.core.web import Edge
 from steadfoot.exercises import routes as exercise_routes
 from steadfoot.identity import routes as identity_routes
+from steadfoot.intake import routes as intake_routes
 from steadfoot.monitoring import routes as monitoring_routes
 from steadfoot.monitoring.service import refresh_findings
 from steadfoot.programs import routes as program_routes
 
 _ROUTERS = (
     identity_routes.router,
+    intake_routes.router,
+    assessment_routes.router,
     exercise_routes.router,
     program_routes.router,
     checkin_routes.router,

@@ -15,7 +15,7 @@ _KINDS = (
     ["set_ticked"] * 8
     + ["set_unticked", "set_left_out", "set_left_out", "session_started", "session_finished", "session_finished"]
     + ["pain_reported", "pain_reported", "walk_logged", "variant_swapped", "note_written", "symptom_reported"]
-    + ["entry_withdrawn"] * 2
+    + ["screening_answered", "entry_withdrawn", "entry_withdrawn"]
 )
 
 
@@ -58,6 +58,10 @@ def _plain_body(rng: Random, kind: str, earlier: list[dict[str, Any]]) -> dict[s
         return {"event_id": rng.choice(earlier)["id"] if earlier else unknown}
     if kind == "variant_swapped":
         return {"prescription": "p1", "to_variant": rng.choice(("step-10", "step-15", "step-20"))}
+    if kind == "screening_answered":
+        names = ("regular_activity", "known_disease", "signs_or_symptoms")
+        intensity = rng.choice(("light_to_moderate", "vigorous"))
+        return {name: rng.random() < 0.5 for name in names} | {"intensity": intensity}
     if kind == "symptom_reported":
         return {"symptom": rng.choice(("chest_pain", "calf_swelling", "other"))}
     return {"text": f"line {rng.randrange(100)}"} if kind == "note_written" else {}

@@ -16,11 +16,12 @@ from steadfoot.identity.access import DeviceAccess
 from steadfoot.monitoring.service import refresh_findings
 from steadfoot.monitoring.tables import Finding
 from steadfoot.schema import checkins as checkin_tables
+from steadfoot.schema import intake as intake_tables
 from tests.builders import API, PASSWORD, House, Phone, circuit, content, step_down
 from tests.conftest import START
 from tests.sync.histories import DAY_ONE
 
-PAGES = ("timeline?limit=200", "overview", f"adherence?from={DAY_ONE}&to=2026-06-14", "refused-events")
+PAGES = ("timeline?limit=200", "overview", f"adherence?from={DAY_ONE}&to=2026-06-14", "refused-events", "screenings")
 HOUSE_PAGES = ("caseload", "flags")
 
 
@@ -74,6 +75,7 @@ def rows(session: Session) -> dict[str, list[dict[str, Any]]]:
         "rollups": session.exec(select(checkin_tables.SessionRollup)).all(),
         "pain": session.exec(select(checkin_tables.PainEntry)).all(),
         "findings": session.exec(select(Finding)).all(),
+        "screenings": session.exec(select(intake_tables.Screening)).all(),
     }
     return {name: sorted((row.model_dump() for row in table), key=repr) for name, table in found.items()}
 

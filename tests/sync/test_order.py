@@ -74,10 +74,11 @@ def test_any_shuffle_split_and_repeat_gives_byte_equal_pages(laboratory: Laborat
 def test_the_histories_are_not_so_tame_that_nothing_could_go_wrong(laboratory: Laboratory) -> None:
     """Guards the tests above: their histories have to fill every derived table, and take pains back."""
     sizes: dict[str, int] = {}
-    reported = 0
+    reported = answered = 0
     for seed in range(5):
         logs = history(seeded(seed), 60, phones=2)
         reported += sum(event["kind"] == "pain_reported" for log in logs for event in log)
+        answered += sum(event["kind"] == "screening_answered" for log in logs for event in log)
         with laboratory.undone() as session:
             for phone, log in enumerate(logs):
                 laboratory.take_in(session, phone, log)
@@ -86,3 +87,4 @@ def test_the_histories_are_not_so_tame_that_nothing_could_go_wrong(laboratory: L
     assert sizes["rollups"] > 100
     assert 5 < sizes["pain"] < reported
     assert sizes["findings"] > 5
+    assert 5 < sizes["screenings"] < answered

@@ -7,6 +7,7 @@ from typing import Annotated, Any
 from pydantic import AfterValidator, BeforeValidator, Field, StringConstraints, TypeAdapter
 
 from steadfoot.core.texts import JSON_INT, JSON_NUMBER, Code, Inward, Note
+from steadfoot.intake.schemas import ScreeningAnswered as Answered
 from steadfoot.rules.vocabulary import Aspect, Feel, LeftOut, Region, Side, Symptom, When
 
 _DAY = re.compile(r"\d{4}-\d{2}-\d{2}")
@@ -124,6 +125,10 @@ class SymptomReported(Body):
     note: Note | None = None
 
 
+class ScreeningAnswered(Answered, Body):
+    """The screening questions, answered on the phone."""
+
+
 class NoteWritten(Body):
     """A line to the practice."""
 
@@ -152,6 +157,7 @@ BODIES: dict[str, type[Body]] = {
     "walk_logged": WalkLogged,
     "pain_reported": PainReported,
     "symptom_reported": SymptomReported,
+    "screening_answered": ScreeningAnswered,
     "note_written": NoteWritten,
     "entry_withdrawn": EntryWithdrawn,
     "message_read": MessageRead,

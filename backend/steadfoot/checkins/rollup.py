@@ -7,7 +7,7 @@ from typing import Any
 
 from sqlmodel import Session
 
-from steadfoot.checkins import store
+from steadfoot.checkins import screenings, store
 from steadfoot.checkins.fold import Fact, fold_session, pain_row, planned_day, session_key, withdrawn_ids
 
 _WITHDRAWALS = ("entry_withdrawn",)
@@ -56,6 +56,7 @@ def refresh(session: Session, practice_id: str, client_id: str, fresh: Sequence[
         kept = {key: groups[key] for key in keys if key in groups}
         store.replace_rollups(session, practice_id, client_id, keys, _rows(kept, taken_back))
     _refresh_pain(session, practice_id, client_id, fresh, taken_back)
+    screenings.refresh(session, practice_id, client_id, fresh, taken_back)
 
 
 def _refresh_pain(
@@ -78,3 +79,4 @@ def rebuild(session: Session, practice_id: str, client_id: str) -> None:
     store.replace_rollups(session, practice_id, client_id, groups, _rows(groups, taken_back))
     pains = [pain_row(fact) for fact in facts if fact.kind == "pain_reported" and fact.id not in taken_back]
     store.add_pain(session, practice_id, client_id, pains)
+    screenings.rebuild(session, practice_id, client_id, facts, taken_back)

@@ -153,7 +153,7 @@ def create_client(session: Session, access: PractitionerAccess, body: ClientBody
         practice_id=access.practice_id,
         display_name=body.display_name,
         birth_year=body.birth_year,
-        sex=body.sex,
+        sex=None if body.sex is None else body.sex.value,
         height_cm=body.height_cm,
         body_mass_kg=body.body_mass_kg,
         time_zone=body.time_zone or access.time_zone,

@@ -2,6 +2,7 @@
 
 import json
 from datetime import datetime
+from typing import Final
 
 from sqlmodel import Session
 
@@ -18,18 +19,23 @@ from steadfoot.monitoring.tables import FlagDecision
 from steadfoot.programs import service as programs
 from steadfoot.rules.findings import CARDS, Action
 
+_WHY: Final = {
+    Action.CLEAR: "Write whom you spoke to and why training may go on.",
+    Action.CLOSE: "Write why nothing needs to change.",
+}
+
 
 def decide(session: Session, access: PractitionerAccess, flag_id: str, body: DecisionBody, now: datetime) -> Decided:
     """Answer a flag: keep the decision, publish the eased program if that is the answer, tell the phone.
 
     Raises:
         NotFound: the flag is unknown, or another practice's.
-        Invalid: a message or a note is missing, or nothing can be eased off.
+        Invalid: a message or a note is missing, nothing can be eased off, or nothing has to be cleared.
         Conflict: it is answered already and nothing new came; carries the earlier decision.
     """
     standing = flags.standing_of(session, access.practice_id, flag_id)
     _refuse_repeat(standing, body, identity.practitioner_names(session, access.practice_id))
-    _refuse_incomplete(body)
+    _refuse_incomplete(standing, body)
     number = _ease_off(session, access, standing, body, now) if body.action is Action.EASE_OFF else None
     decision = _kept(access, standing, body, number, now)
     session.add(decision)
@@ -39,17 +45,21 @@ def decide(session: Session, access: PractitionerAccess, flag_id: str, body: Dec
 
 
 def _refuse_repeat(standing: Stored, body: DecisionBody, names: dict[str, str]) -> None:
+    if body.action is Action.CLEAR and standing.stops_training:
+        return
     again = standing.status is FlagStatus.ACKNOWLEDGED and body.action is Action.ACKNOWLEDGE
     if standing.status is FlagStatus.CLOSED or again:
         earlier = flags.decision_out(standing.decisions[-1], names).model_dump(mode="json")
         raise Conflict("already-answered", "This flag is answered, and nothing new has come since.", decision=earlier)
 
 
-def _refuse_incomplete(body: DecisionBody) -> None:
+def _refuse_incomplete(standing: Stored, body: DecisionBody) -> None:
+    if body.action is Action.CLEAR and not standing.stops_training:
+        raise Invalid("nothing-to-clear", "Only a symptom that stops training can be cleared.")
     if body.action in (Action.HOLD, Action.MESSAGE) and not body.message.strip():
         raise _missing("message", "Write the message that the client will read.")
-    if body.action is Action.CLOSE and not body.note.strip():
-        raise _missing("note", "Write why nothing needs to change.")
+    if body.action in _WHY and not body.note.strip():
+        raise _missing("note", _WHY[body.action])
 
 
 def _missing(field: str, detail: str) -> Invalid:
@@ -97,6 +107,7 @@ def _tell(session: Session, access: PractitionerAccess, decision: FlagDecision, 
     answer = {
         "flag_id": decision.flag_id,
         "action": decision.action,
+        "event_ids": json.loads(decision.covers),
         "message": decision.message,
         "decided_at": messages.wire_time(now),
     }

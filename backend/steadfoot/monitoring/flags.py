@@ -50,6 +50,15 @@ class Standing(Generic[F, D]):
         """The rule that found it."""
         return Rule(self.finding.rule)
 
+    @property
+    def stops_training(self) -> bool:
+        """Whether the phone is still stopped: by a red-flag symptom that nobody has cleared, whatever else was
+        answered to it."""
+        if self.rule is not Rule.RED_FLAG_SYMPTOM:
+            return False
+        clearing = (json.loads(one.covers) for one in self.decisions if one.action == Action.CLEAR)
+        return not {one.event_id for one in self.evidence} <= set().union(*clearing)
+
     def short(self) -> FlagShort:
         """Answer it in one line."""
         found = self.finding
@@ -167,10 +176,11 @@ def _suggestion(standing: Stored) -> FlagSuggestion | None:
 
 
 def _answers(standing: Stored) -> list[Answer]:
-    """Answer what may be done: nothing about a closed flag; easing off only where something can be eased."""
-    if standing.status is FlagStatus.CLOSED:
-        return []
-    out = set()
+    """Answer what may be done: nothing about a closed flag but to clear what still stops training; easing off
+    only where something can be eased."""
+    out = set(Action) if standing.status is FlagStatus.CLOSED else {Action.CLEAR}
+    if standing.stops_training:
+        out.remove(Action.CLEAR)
     if not json.loads(standing.finding.suggestion)["keys"]:
         out.add(Action.EASE_OFF)
     if standing.status is FlagStatus.ACKNOWLEDGED:

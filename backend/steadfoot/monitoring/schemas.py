@@ -97,7 +97,10 @@ class FlagList(BaseModel):
 
 
 class DecisionBody(Inward):
-    """A practitioner's answer. ``hold`` and ``message`` need a message, ``close`` needs a note."""
+    """A practitioner's answer. ``hold`` and ``message`` need a message, ``close`` and ``clear`` a note.
+
+    ``clear`` (spoken to, may train again) answers red-flag symptoms only, also after another answer.
+    """
 
     action: Action
     note: Note = ""

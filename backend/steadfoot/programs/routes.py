@@ -10,7 +10,7 @@ from steadfoot.core.problems import not_found
 from steadfoot.exercises.service import library
 from steadfoot.identity import service as identity
 from steadfoot.identity.access import ByPractitioner, Now
-from steadfoot.programs import drafts, replies, service, templates
+from steadfoot.programs import clearance, drafts, replies, service, templates
 from steadfoot.programs.content import ProgramContent
 from steadfoot.programs.schemas import (
     CheckBody,
@@ -34,6 +34,7 @@ IfNoneMatch = Annotated[
 ]
 Number = Annotated[int, Path(ge=1, le=1_000_000, description="Number of the version, 1 for the first.")]
 _STALE: dict[int | str, dict[str, Any]] = {412: {"description": "Someone else changed it first."}}
+_NOT_NOW = _STALE | {409: {"description": "The screening asks for a clearance that is not recorded."}}
 _TAKEN: dict[int | str, dict[str, Any]] = {409: {"description": "Another template has that name."}}
 _SHIPPED: dict[int | str, dict[str, Any]] = {409: {"description": "It comes with the program."}}
 _NO_VERSION = -1
@@ -116,12 +117,13 @@ def delete_draft(client_id: str, access: ByPractitioner, session: WriteSession) 
 def post_check(client_id: str, body: CheckBody, access: ByPractitioner, session: ReadSession, at: Now) -> ChecksOut:
     """What does not fit, what would change for the client, and the minutes and load it asks for."""
     found = service.findings_for(session, access.practice_id, client_id, body.content, at)
+    found = clearance.with_clearance(session, access.practice_id, client_id, found)
     before = service.current(session, access.practice_id, client_id)
     changed = service.changes(before.content if before else None, body.content, library())
     return replies.checks_of(body.content, found, changed)
 
 
-@router.post("/clients/{client_id}/programs", operation_id="publishProgram", status_code=201, responses=_STALE)
+@router.post("/clients/{client_id}/programs", operation_id="publishProgram", status_code=201, responses=_NOT_NOW)
 def post_program(
     client_id: str,
     body: PublishBody,
@@ -133,6 +135,7 @@ def post_program(
     if_match: IfMatch = None,
 ) -> ProgramOut:
     """Publish a version; it never changes again, and the phone has it at its next contact."""
+    clearance.refuse_uncleared(session, access.practice_id, client_id)
     version = service.publish(session, access, client_id, body.content, _base(if_match), body.note, at)
     drafts.drop_draft(session, access, client_id)
     request.app.state.client_changed(session, access.practice_id, client_id)

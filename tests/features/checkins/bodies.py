@@ -8,6 +8,12 @@ ANY = {"day": "2026-06-09", "program_version": 3, "planned_id": PLANNED}
 OTHER_ID = "01977777-7777-7777-8777-777777777777"
 _SET = {"planned_id": PLANNED, "prescription": "p1", "round": 1}
 _PAIN = {"rating": 4, "region": "knee", "side": "left", "when": "during"}
+_SCREENED = {
+    "regular_activity": True,
+    "known_disease": False,
+    "signs_or_symptoms": False,
+    "intensity": "light_to_moderate",
+}
 _WALK = {"distance_km": 7.5, "ascent_m": 420, "descent_m": 420.5, "minutes": 150, "pack_kg": 6}
 
 LEAST: dict[str, dict[str, Any]] = {
@@ -20,6 +26,7 @@ LEAST: dict[str, dict[str, Any]] = {
     "walk_logged": _WALK,
     "pain_reported": _PAIN,
     "symptom_reported": {"symptom": "chest_pain"},
+    "screening_answered": _SCREENED,
     "note_written": {"text": "x"},
     "entry_withdrawn": {"event_id": OTHER_ID},
     "message_read": {"message_id": OTHER_ID},
@@ -43,6 +50,7 @@ FULLEST: dict[str, dict[str, Any]] = {
             "variant": "step-15",
         },
         "symptom_reported": {"symptom": "other", "note": "n" * 4000},
+        "screening_answered": {"known_disease": True, "intensity": "vigorous", "details": ["active", "diabetes"]},
         "note_written": {"text": 'Žluťoučký kůň 🏔 "quoted" \\ <b>'},
         "entry_withdrawn": {},
         "message_read": {},
@@ -80,6 +88,12 @@ FAULTY: list[tuple[str, dict[str, Any], str]] = [
     ("pain_reported", {"feels": None}, "/feels"),
     ("symptom_reported", {"symptom": "hiccups"}, "/symptom"),
     ("symptom_reported", {"note": "n" * 4001}, "/note"),
+    ("screening_answered", {"regular_activity": "yes"}, "/regular_activity"),
+    ("screening_answered", {"intensity": "hard"}, "/intensity"),
+    ("screening_answered", {"details": ["Chest"]}, "/details/0"),
+    ("screening_answered", {"details": ["chest"]}, "/details"),
+    ("screening_answered", {"details": ["not-asked"]}, "/details"),
+    ("screening_answered", {"details": ["active"] * 31}, "/details"),
     ("note_written", {"text": ""}, "/text"),
     ("note_written", {"text": 5}, "/text"),
     ("note_written", {"day": "2026-6-9"}, "/day"),

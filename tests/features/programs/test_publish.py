@@ -136,7 +136,7 @@ def test_checks_tell_problems_changes_minutes_and_load_and_save_nothing(house, c
     house.publish(client_id, legs())
     new = legs(sessions=[circuit(rounds=2, prescriptions=[step_down(variant="step-20-pack")])])
     answer = house.post(f"/clients/{client_id}/programs/checks", {"content": new}, status=200)
-    assert [one["code"] for one in answer["problems"]] == ["kit_missing", "no_load"]
+    assert [one["code"] for one in answer["problems"]] == ["kit_missing", "no_load", "not_screened"]
     assert answer["problems"][0]["fix"]["mends"] == [
         {"pointer": "/sessions/0/prescriptions/0/variant", "value": "step-20"}
     ]

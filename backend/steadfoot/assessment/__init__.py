@@ -1,0 +1,2 @@
+"""Step two: where someone starts. Baseline tests and re-tests, read beside norms, the other
+side and the time before."""
