@@ -79,8 +79,7 @@ def packages_current(frontend: Path) -> bool:
     wanted, installed = locked(frontend / "package-lock.json"), locked(installed_lock)
     needed = {name for name, entry in wanted.items() if name and not entry.get("optional")}
     return needed <= installed.keys() and all(
-        name in wanted and wanted[name].get("integrity") == entry.get("integrity")
-        for name, entry in installed.items()
+        name in wanted and wanted[name].get("integrity") == entry.get("integrity") for name, entry in installed.items()
     )
 
 
