@@ -7,7 +7,7 @@ import { painThresholds } from './care/advice';
 import { since } from './season/since';
 import { dayPlan, progressIn } from './session/day';
 import { wholePlan, type Planned, type Version } from './session/plan';
-import { progressOf, setKey, type Progress } from './session/progress';
+import { progressOf, type Progress } from './session/progress';
 
 /** Moves on with each minute and whenever the page is seen again: a phone app is left open over midnight. */
 export const now = signal(new Date());
@@ -35,9 +35,6 @@ export const dayNow = computed(() => {
 });
 /** Some of what is shown of it was said on an earlier phone of this person. */
 export const isFromEarlier = (planned_id: string): boolean => earlier.value.has(planned_id);
-/** How many stones an earlier phone laid that still lie. */
-export const stonesFromEarlier = (planned_id: string): number =>
-  (earlier.value.get(planned_id)?.sets_done ?? []).filter(([key, round]) => progressFor(planned_id).done.has(setKey(key, round))).length;
 
 /** Before the practice has said more, what the pairing told. */
 export const practiceName = computed(() => practice.value?.name ?? device.value?.practice_name ?? '');
@@ -65,3 +62,6 @@ export function keptSets(planned_id: string | null): { saved: number; received: 
   }
   return { saved: laid.size, received: [...laid.values()].filter((seq) => seq <= acknowledged.value).length };
 }
+
+/** How many stones lie that only an earlier phone laid. */
+export const stonesFromEarlier = (planned_id: string): number => progressFor(planned_id).done.size - keptSets(planned_id).saved;
