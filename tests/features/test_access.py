@@ -43,6 +43,16 @@ POLICY: dict[str, tuple[str, str]] = {
     "confirmPairing": (BY_COOKIE, FOUND),
     "refusePairing": (BY_COOKIE, FOUND),
     "succeedDevice": (BY_PHONE, NONE),
+    "listScreeningQuestions": (BY_EITHER, NONE),
+    "listScreenings": (BY_COOKIE, FOUND),
+    "screenClient": (BY_COOKIE, FOUND),
+    "recordClearance": (BY_COOKIE, FOUND),
+    "listTests": (BY_COOKIE, NONE),
+    "readClientTests": (BY_COOKIE, FOUND),
+    "recordTest": (BY_COOKIE, FOUND),
+    "withdrawTest": (BY_COOKIE, FOUND),
+    "rateActivities": (BY_COOKIE, FOUND),
+    "withdrawRating": (BY_COOKIE, FOUND),
     "sync": (BY_PHONE, NONE),
     "listExercises": (BY_EITHER, OWN),
     "readExercise": (BY_EITHER, NONE),
@@ -72,6 +82,13 @@ POLICY: dict[str, tuple[str, str]] = {
     "sendMessage": (BY_COOKIE, FOUND),
 }
 
+_WELL = {
+    "regular_activity": True,
+    "known_disease": False,
+    "signs_or_symptoms": False,
+    "intensity": "light_to_moderate",
+}
+
 
 def _template(name: str) -> dict[str, Any]:
     return {"name": name, "sessions": [circuit()], "weeks": [[{"weekday": "mon", "session": "s1"}]]}
@@ -90,6 +107,10 @@ def _bodies() -> dict[str, Any]:
         "saveDraft": {"content": program},
         "checkProgram": {"content": program},
         "publishProgram": {"content": program},
+        "screenClient": {"answers": _WELL},
+        "recordClearance": {"given_by": "Somebody"},
+        "recordTest": {"code": "chair-stand-30s", "value": 12},
+        "rateActivities": {"activities": [{"name": "stairs", "rating": 4}]},
         "decideFlag": {"action": "acknowledge"},
         "sendMessage": {"text": "from outside"},
         "signIn": {"email": "a@b.example", "password": "x"},
@@ -141,6 +162,10 @@ def practice(house: House) -> Practice:
     house.http.put(f"{API}/clients/{client_id}/programs/draft", json={"content": program})
     template = house.post("/templates", _template(MARKER))
     house.post(f"/clients/{client_id}/messages", {"text": MARKER})
+    house.post(f"/clients/{client_id}/screenings", {"answers": _WELL})
+    house.post(f"/clients/{client_id}/clearances", {"given_by": MARKER, "note": MARKER})
+    result = house.post(f"/clients/{client_id}/tests", {"code": "chair-stand-30s", "value": 14, "note": MARKER})
+    rating = house.post(f"/clients/{client_id}/functional-scales", {"activities": [{"name": MARKER, "rating": 3}]})
     phone = house.pair(client_id)
     phone.log("note_written", {"text": MARKER})
     phone.log("symptom_reported", {"symptom": "chest_pain", "note": MARKER})
@@ -156,6 +181,8 @@ def practice(house: House) -> Practice:
         "event_id": bad["id"],
         "flag_id": flag["id"],
         "template_id": template["id"],
+        "result_id": result["id"],
+        "scale_id": rating["id"],
         "number": "1",
         "code": "step-down",
     }
@@ -230,7 +257,7 @@ def _everything(practice: Practice) -> dict[str, str]:
     client = f"{API}/clients/{practice.ids['client_id']}"
     paths = [client, f"{API}/clients", f"{API}/pairings", f"{API}/flags", f"{API}/caseload", f"{API}/templates"]
     paths += [f"{client}/{page}" for page in ("devices", "timeline", "refused-events", "overview", "programs/draft")]
-    paths += [f"{client}/{page}" for page in ("programs", "programs/current", "messages")]
+    paths += [f"{client}/{page}" for page in ("programs", "programs/current", "messages", "screenings", "tests")]
     found = {path: practice.house.http.get(path) for path in paths}
     assert {path: answer.status_code for path, answer in found.items()} == dict.fromkeys(paths, 200)
     return {path: answer.text for path, answer in found.items()}

@@ -9,6 +9,9 @@ from tests.builders import API, House
 FULL = {
     "display_name": "Emil Tarrow",
     "birth_year": 1961,
+    "sex": "female",
+    "height_cm": 171.5,
+    "body_mass_kg": 68,
     "time_zone": "America/Denver",
     "kit": ["step", "band"],
     "usual_pain": 3,
@@ -23,6 +26,7 @@ def test_a_client_is_answered_as_given_and_with_the_practices_zone_where_none_wa
     assert (full["archived_at"], full["version"], full["created_at"]) == (None, 1, "2026-06-10T08:00:00Z")
     assert least["display_name"] == "Runa Velk"
     assert (least["time_zone"], least["birth_year"], least["kit"]) == ("Europe/Vienna", None, [])
+    assert (least["sex"], least["height_cm"], least["body_mass_kg"]) == (None, None, None)
     assert least["thresholds"] == {"pain_stop": 6}
     assert house.get(f"/clients/{full['id']}") == full
 
@@ -45,6 +49,13 @@ def test_the_list_is_by_name_and_begins_empty(house: House) -> None:
         ({"birth_year": 1899}, "/body/birth_year"),
         ({"birth_year": "1961"}, "/body/birth_year"),
         ({"birth_year": True}, "/body/birth_year"),
+        ({"sex": "other"}, "/body/sex"),
+        ({"height_cm": 99.9}, "/body/height_cm"),
+        ({"height_cm": 230.1}, "/body/height_cm"),
+        ({"height_cm": "171"}, "/body/height_cm"),
+        ({"body_mass_kg": 24.9}, "/body/body_mass_kg"),
+        ({"body_mass_kg": 300.1}, "/body/body_mass_kg"),
+        ({"body_mass_kg": True}, "/body/body_mass_kg"),
         ({"time_zone": "Middle/Earth"}, "/body/time_zone"),
         ({"time_zone": "../../etc/passwd"}, "/body/time_zone"),
         ({"kit": ["anvil"]}, "/body/kit/0"),
@@ -86,6 +97,17 @@ def test_a_change_keeps_what_it_does_not_name_and_counts_the_version(house: Hous
     assert changed == {**client, "usual_pain": 1, "birth_year": None, "version": 2}
     assert response.headers["ETag"] == '"v2"'
     assert house.http.get(f"{API}/clients/{client['id']}").headers["ETag"] == '"v2"'
+
+
+def test_what_norms_need_may_be_made_unknown_again_and_never_goes_to_the_phone(house: House) -> None:
+    client = house.post("/clients", FULL)
+    unknown = {"sex": None, "height_cm": None, "body_mass_kg": None}
+    changed = house.http.patch(f"{API}/clients/{client['id']}", json=unknown).json()
+    assert changed == {**client, **unknown, "version": 2}
+    changed = house.http.patch(f"{API}/clients/{client['id']}", json={"sex": "male", "height_cm": 100}).json()
+    assert (changed["sex"], changed["height_cm"], changed["body_mass_kg"]) == ("male", 100, None)
+    settings = [c["body"] for c in house.pair(client["id"]).sync()["changes"] if c["kind"] == "settings"]
+    assert not any(set(unknown) & set(body) for body in settings)
 
 
 def test_a_change_over_a_colleagues_is_refused_and_changes_nothing(house: House) -> None:
