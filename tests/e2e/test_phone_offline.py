@@ -11,17 +11,18 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
+from mimetypes import guess_type
 from pathlib import Path
 from typing import Any
 
 import httpx
+import pytest
 from playwright.sync_api import Error, Page, Playwright, expect
-from pytest import mark
 
 from tests.e2e.conftest import FLAGS, PHONE, Server, chromium, phone_browser
 from tests.e2e.test_main_job import SETS, SLOW_MS, finish, lay_stones, pair, pairing_link, write_program
 
-pytestmark = mark.browser
+pytestmark = pytest.mark.browser
 ROUNDS, LONGEST_WAIT_MS = 5, 300
 PORTAL = b"<!doctype html><title>Hut Wi-Fi</title><h1>Please sign in</h1>"
 HOP_BY_HOP = {"connection", "transfer-encoding", "content-length", "content-encoding", "date", "server"}
@@ -55,8 +56,15 @@ class _Passing(BaseHTTPRequestHandler):
         self._pass(self.rfile.read(int(self.headers.get("Content-Length", 0))))
 
     def _pass(self, body: bytes) -> None:
-        if self.between.captive and self.path.startswith("/api/"):
-            return self._answer(200, {"Content-Type": "text/html"}, PORTAL)
+        path = self.path.partition("?")[0]
+        if self.between.captive and path.startswith("/api/"):
+            self._answer(200, {"Content-Type": "text/html"}, PORTAL)
+        elif path in self.between.files:
+            self._answer(200, {"Content-Type": guess_type(path)[0] or "text/html"}, self.between.files[path])
+        else:
+            self._ask(body)
+
+    def _ask(self, body: bytes) -> None:
         headers = dict(self.headers.items())  # with Host: the practice holds it against the browser's Origin
         if self.between.change and self.path == "/api/v1/sync":
             packed = headers.pop("Content-Encoding", "") == "gzip"
@@ -64,7 +72,7 @@ class _Passing(BaseHTTPRequestHandler):
         headers["Content-Length"] = str(len(body))
         found = self.http.request(self.command, self.path, content=body, headers=headers)
         kept = {name: value for name, value in found.headers.items() if name.lower() not in HOP_BY_HOP}
-        self._answer(found.status_code, kept, self.between.files.get(self.path.partition("?")[0], found.content))
+        self._answer(found.status_code, kept, found.content)
 
     def _answer(self, status: int, headers: dict[str, str], body: bytes) -> None:
         self.send_response(status)
