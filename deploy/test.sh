@@ -18,7 +18,9 @@ step "checks" sh deploy/check.sh
 step "frontend tests" npm --prefix frontend test
 step "rules" python -m pytest tests/rules
 step "outside references" python -m pytest tests/outside
-step "features and sync" python -m pytest tests/features tests/sync
-step "end to end" python -m pytest tests/e2e
-step "features and sync on PostgreSQL" env STEADFOOT_TEST_DATABASE=postgresql python -m pytest tests/features tests/sync
+# Two at a time, a file to each: these start servers, browsers and databases of their own.
+step "features and sync" python -m pytest -n 2 --dist loadfile tests/features tests/sync
+step "end to end" python -m pytest -n 2 --dist loadfile tests/e2e
+step "features and sync on PostgreSQL" \
+  env STEADFOOT_TEST_DATABASE=postgresql python -m pytest -n 2 --dist loadfile tests/features tests/sync
 summary
