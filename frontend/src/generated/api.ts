@@ -88,6 +88,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/clients/{client_id}/clearances": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Clearance
+         * @description Record that someone licensed has cleared the client; it answers one screening.
+         */
+        post: operations["recordClearance"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/clients/{client_id}/devices": {
         parameters: {
             query?: never;
@@ -102,6 +122,26 @@ export interface paths {
         get: operations["listDevices"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/functional-scales": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Functional Scale
+         * @description Keep a rating of what is hard for the client.
+         */
+        post: operations["rateActivities"];
         delete?: never;
         options?: never;
         head?: never;
@@ -270,7 +310,7 @@ export interface paths {
         get: operations["readDraft"];
         /**
          * Put Draft
-         * @description Keep the program in the making; it may still have problems. If-Match guards a colleague's draft.
+         * @description Keep the program in the making; it may still have problems. Both headers guard a colleague's draft.
          */
         put: operations["saveDraft"];
         post?: never;
@@ -344,6 +384,54 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/clients/{client_id}/screenings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Screenings
+         * @description Screenings, newest first, with outcome, reasons and clearance; and where the client stands.
+         */
+        get: operations["listScreenings"];
+        put?: never;
+        /**
+         * Post Screening
+         * @description Keep answers taken with the practitioner; the newest screening counts.
+         */
+        post: operations["screenClient"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/tests": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Client Tests
+         * @description A client's results beside norm, other side and the time before; and what is hard for them.
+         */
+        get: operations["readClientTests"];
+        put?: never;
+        /**
+         * Post Test
+         * @description Keep a result, and read it.
+         */
+        post: operations["recordTest"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/clients/{client_id}/timeline": {
         parameters: {
             query?: never;
@@ -353,7 +441,7 @@ export interface paths {
         };
         /**
          * Get Timeline
-         * @description What the client's phone has said, oldest first, each entry once.
+         * @description What the client's phone has said, each entry once.
          */
         get: operations["readTimeline"];
         put?: never;
@@ -484,6 +572,46 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/functional-scales/{scale_id}/withdrawals": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Rating Withdrawal
+         * @description Take back a rating that was a slip.
+         */
+        post: operations["withdrawRating"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/history": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get History
+         * @description What all phones of this phone's client have said of its sessions, for a phone that is new.
+         */
+        get: operations["readHistory"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/live": {
         parameters: {
             query?: never;
@@ -588,6 +716,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/screening/questions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Questions
+         * @description What is asked before a program, for practitioner and phone.
+         */
+        get: operations["listScreeningQuestions"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/sign-in": {
         parameters: {
             query?: never;
@@ -672,6 +820,70 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/templates/{template_id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /**
+         * Delete Template
+         * @description Take a template of the practice away; programs that were laid out from it stay.
+         */
+        delete: operations["deleteTemplate"];
+        options?: never;
+        head?: never;
+        /**
+         * Patch Template
+         * @description Rename a template of the practice or describe it anew.
+         */
+        patch: operations["updateTemplate"];
+        trace?: never;
+    };
+    "/api/v1/tests": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Tests
+         * @description The baseline tests: protocol, cautions, possible range.
+         */
+        get: operations["listTests"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/tests/{result_id}/withdrawals": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Test Withdrawal
+         * @description Take back a result that was a slip.
+         */
+        post: operations["withdrawTest"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/healthz": {
         parameters: {
             query?: never;
@@ -741,7 +953,17 @@ export interface components {
          * @description What a practitioner can answer to a finding.
          * @enum {string}
          */
-        Action: "acknowledge" | "ease_off" | "hold" | "message" | "close";
+        Action: "acknowledge" | "ease_off" | "hold" | "message" | "clear" | "close";
+        /**
+         * Activity
+         * @description Something that is hard for the client, in their words; 0 cannot do it, 10 as before.
+         */
+        Activity: {
+            /** Name */
+            name: string;
+            /** Rating */
+            rating: number;
+        };
         /**
          * AdherenceOut
          * @description Adherence of one client from one day to another.
@@ -873,23 +1095,24 @@ export interface components {
             today: string;
         };
         /**
-         * ChangeOut
-         * @description Something new for the phone.
+         * ChangePart
+         * @description The change of one side, or of one activity.
          */
-        ChangeOut: {
+        ChangePart: {
             /**
-             * At
-             * Format: date-time
+             * Better
+             * @description Null unless the change is real
              */
-            at: string;
-            /** Body */
-            body: {
-                [key: string]: unknown;
-            };
-            /** Kind */
-            kind: string;
-            /** Number */
-            number: number;
+            better: boolean | null;
+            /** Is Real */
+            is_real: boolean;
+            /**
+             * Of
+             * @description left, right or the activity; null where there is only one
+             */
+            of: string | null;
+            /** Words */
+            words: string;
         };
         /**
          * CheckBody
@@ -993,14 +1216,73 @@ export interface components {
             rounds: number;
         };
         /**
+         * Clearance
+         * @description What has to happen before a program.
+         * @enum {string}
+         */
+        Clearance: "not_needed" | "recommended" | "required";
+        /**
+         * ClearanceBody
+         * @description Who has said that the client may train. Without a screening it answers the newest one.
+         */
+        ClearanceBody: {
+            /** Given By */
+            given_by: string;
+            /**
+             * Given On
+             * @description The client's today if left out
+             */
+            given_on?: string | null;
+            /**
+             * Note
+             * @default
+             */
+            note: string;
+            /** Screening Id */
+            screening_id?: string | null;
+        };
+        /**
+         * ClearanceOut
+         * @description A clearance that was recorded.
+         */
+        ClearanceOut: {
+            /** Given By */
+            given_by: string;
+            /**
+             * Given On
+             * Format: date
+             */
+            given_on: string;
+            /** Id */
+            id: string;
+            /** Note */
+            note: string;
+            /**
+             * Recorded At
+             * Format: date-time
+             */
+            recorded_at: string;
+            /**
+             * Recorded By
+             * @description Name of the practitioner
+             */
+            recorded_by: string;
+            /** Screening Id */
+            screening_id: string;
+        };
+        /**
          * ClientBody
          * @description A new client.
          */
         ClientBody: {
             /** Birth Year */
             birth_year?: number | null;
+            /** Body Mass Kg */
+            body_mass_kg?: number | null;
             /** Display Name */
             display_name: string;
+            /** Height Cm */
+            height_cm?: number | null;
             /**
              * Kit
              * @default []
@@ -1011,6 +1293,8 @@ export interface components {
              * @default
              */
             note: string;
+            /** @description As the norms of tests are split by it */
+            sex?: components["schemas"]["Sex"] | null;
             /**
              * @default {
              *       "pain_stop": 6
@@ -1046,6 +1330,8 @@ export interface components {
             archived_at: string | null;
             /** Birth Year */
             birth_year: number | null;
+            /** Body Mass Kg */
+            body_mass_kg: number | null;
             /**
              * Created At
              * Format: date-time
@@ -1053,12 +1339,15 @@ export interface components {
             created_at: string;
             /** Display Name */
             display_name: string;
+            /** Height Cm */
+            height_cm: number | null;
             /** Id */
             id: string;
             /** Kit */
             kit: components["schemas"]["Kit"][];
             /** Note */
             note: string;
+            sex: components["schemas"]["Sex"] | null;
             thresholds: components["schemas"]["Thresholds"];
             /** Time Zone */
             time_zone: string;
@@ -1076,17 +1365,31 @@ export interface components {
             archived?: boolean | null;
             /** Birth Year */
             birth_year?: number | null;
+            /** Body Mass Kg */
+            body_mass_kg?: number | null;
             /** Display Name */
             display_name?: string | null;
+            /** Height Cm */
+            height_cm?: number | null;
             /** Kit */
             kit?: components["schemas"]["Kit"][] | null;
             /** Note */
             note?: string | null;
+            sex?: components["schemas"]["Sex"] | null;
             thresholds?: components["schemas"]["Thresholds"] | null;
             /** Time Zone */
             time_zone?: string | null;
             /** Usual Pain */
             usual_pain?: number | null;
+        };
+        /**
+         * ClientTests
+         * @description The tests of which the client has results, and the ratings of what is hard.
+         */
+        ClientTests: {
+            functional_scale: components["schemas"]["FunctionalScaleOut"];
+            /** Items */
+            items: components["schemas"]["TestItem"][];
         };
         /**
          * ConfirmationBody
@@ -1128,7 +1431,9 @@ export interface components {
         };
         /**
          * DecisionBody
-         * @description A practitioner's answer. ``hold`` and ``message`` need a message, ``close`` needs a note.
+         * @description A practitioner's answer. ``hold`` and ``message`` need a message, ``close`` and ``clear`` a note.
+         *
+         *     ``clear`` (spoken to, may train again) answers red-flag symptoms only, also after another answer.
          */
         DecisionBody: {
             action: components["schemas"]["Action"];
@@ -1305,6 +1610,12 @@ export interface components {
             see: string;
         };
         /**
+         * Feeds
+         * @description The input of the table that a question feeds.
+         * @enum {string}
+         */
+        Feeds: "regular_activity" | "known_disease" | "signs_or_symptoms";
+        /**
          * FixOut
          * @description What takes a problem away, and the words for its button.
          */
@@ -1426,6 +1737,31 @@ export interface components {
             template: string;
         };
         /**
+         * FunctionalScaleBody
+         * @description A rating of what is hard; the same names in each rating, or they cannot be compared.
+         */
+        FunctionalScaleBody: {
+            /** Activities */
+            activities: components["schemas"]["Activity"][];
+            /**
+             * Taken On
+             * @description The client's today if left out
+             */
+            taken_on?: string | null;
+        };
+        /**
+         * FunctionalScaleOut
+         * @description Ratings, newest first, and the change between the last two.
+         */
+        FunctionalScaleOut: {
+            change: components["schemas"]["steadfoot__assessment__schemas__ChangeOut"] | null;
+            /** Items */
+            items: components["schemas"]["RatingOut"][];
+            source_work: components["schemas"]["SourceWork"];
+            /** Why Not Compared */
+            why_not_compared: string | null;
+        };
+        /**
          * Goal
          * @description What the program leads up to.
          */
@@ -1485,6 +1821,68 @@ export interface components {
             silent: number;
         };
         /**
+         * History
+         * @description What is known of a client's sessions from ``since`` on, by planned id.
+         */
+        History: {
+            /** Items */
+            items: components["schemas"]["HistoryItem"][];
+            /**
+             * Since
+             * Format: date
+             */
+            since: string;
+        };
+        /**
+         * HistoryItem
+         * @description What the client's phones have said of one planned session.
+         *
+         *     A planned id ``extra.YYYY-MM-DD`` stands for what was done outside the plan on that day.
+         */
+        HistoryItem: {
+            /**
+             * Day
+             * Format: date
+             * @description Newest calendar day that an entry of it is about
+             */
+            day: string;
+            /** Effort */
+            effort: number | null;
+            /** Finished */
+            finished: boolean;
+            /**
+             * Left Out
+             * @description Prescription key, round and reason
+             */
+            left_out: [
+                string,
+                number,
+                string
+            ][];
+            /** Minutes */
+            minutes: number | null;
+            /** Planned Id */
+            planned_id: string;
+            /** Program Version */
+            program_version: number | null;
+            /**
+             * Sets
+             * @description Prescription key and round of each set done
+             */
+            sets: [
+                string,
+                number
+            ][];
+            /**
+             * Swaps
+             * @description Prescription key to the variant done instead
+             */
+            swaps: {
+                [key: string]: string;
+            };
+            walk: components["schemas"]["WalkDone"] | null;
+        };
+        /**
          * HoldDose
          * @description Usual dose of a variant that is held.
          */
@@ -1503,6 +1901,12 @@ export interface components {
             /** Detail */
             detail?: components["schemas"]["ValidationError"][];
         };
+        /**
+         * Intensity
+         * @description How hard the training and the trip are going to be.
+         * @enum {string}
+         */
+        Intensity: "light_to_moderate" | "vigorous";
         /**
          * InvitationBody
          * @description How the code will reach the client.
@@ -1558,6 +1962,12 @@ export interface components {
             practice: components["schemas"]["PracticeOut"];
             practitioner: components["schemas"]["PractitionerOut"];
         };
+        /**
+         * Measure
+         * @description What is entered, and so what the page offers: a counter, a stop-watch or a field.
+         * @enum {string}
+         */
+        Measure: "count" | "seconds" | "metres" | "score" | "cm";
         /**
          * MendOut
          * @description A value to put at a JSON pointer of the content.
@@ -2140,6 +2550,65 @@ export interface components {
          */
         Quality: "hip_control" | "knee_control" | "single_leg_strength" | "calf_strength" | "descent_control" | "trunk_control" | "shoulder_control" | "balance" | "carrying" | "mobility";
         /**
+         * QuestionList
+         * @description The questions in the order in which they are asked, and the work that the groups follow.
+         */
+        QuestionList: {
+            /** Items */
+            items: components["schemas"]["QuestionOut"][];
+            source: components["schemas"]["SourceWork"];
+        };
+        /**
+         * QuestionOut
+         * @description A question, answered yes or no. Yes to any question of a group makes the group true.
+         */
+        QuestionOut: {
+            /** Code */
+            code: string;
+            /** Help */
+            help: string;
+            maps_to: components["schemas"]["Feeds"];
+            /** Question */
+            question: string;
+        };
+        /**
+         * RangeOut
+         * @description The lowest and the highest result that are possible.
+         */
+        RangeOut: {
+            /** High */
+            high: number;
+            /** Low */
+            low: number;
+        };
+        /**
+         * RatingOut
+         * @description One rating of what is hard; the mean is 0 to 10, higher is better.
+         */
+        RatingOut: {
+            /** Activities */
+            activities: components["schemas"]["Activity"][];
+            /** Id */
+            id: string;
+            /** Mean */
+            mean: number;
+            /**
+             * Recorded At
+             * Format: date-time
+             */
+            recorded_at: string;
+            /**
+             * Taken By
+             * @description Name of the practitioner
+             */
+            taken_by: string;
+            /**
+             * Taken On
+             * Format: date
+             */
+            taken_on: string;
+        };
+        /**
          * RatioOut
          * @description Done over prescribed among what was due, 0 to 1: a range while some of it is not heard.
          */
@@ -2170,6 +2639,27 @@ export interface components {
             since: string | null;
             /** Source */
             source: string;
+        };
+        /**
+         * ReferenceOut
+         * @description The norm that a result is read beside, in the test's unit.
+         */
+        ReferenceOut: {
+            /** Grade */
+            grade: string | null;
+            /** Group */
+            group: string;
+            /** High */
+            high: number | null;
+            kind: components["schemas"]["Kind"];
+            /** Low */
+            low: number | null;
+            /** Middle */
+            middle: number | null;
+            /** Note */
+            note: string;
+            shape: components["schemas"]["Shape"];
+            source_work: components["schemas"]["SourceWork"];
         };
         /**
          * Refused
@@ -2283,6 +2773,46 @@ export interface components {
             note: string;
         };
         /**
+         * ResultOut
+         * @description One result. ``why_no_norm`` says why there is no reference, where there is none.
+         */
+        ResultOut: {
+            code: components["schemas"]["TestCode"];
+            /** Id */
+            id: string;
+            /** Note */
+            note: string;
+            /** Protocol */
+            protocol: {
+                [key: string]: string;
+            };
+            /** Reading */
+            reading: string;
+            /**
+             * Recorded At
+             * Format: date-time
+             */
+            recorded_at: string;
+            reference: components["schemas"]["ReferenceOut"] | null;
+            side: components["schemas"]["TestSide"] | null;
+            /**
+             * Taken By
+             * @description Name of the practitioner
+             */
+            taken_by: string;
+            /**
+             * Taken On
+             * Format: date
+             */
+            taken_on: string;
+            /** Unit */
+            unit: string;
+            /** Value */
+            value: number;
+            /** Why No Norm */
+            why_no_norm: string | null;
+        };
+        /**
          * RetryOut
          * @description Whether an item could be taken now, else why not.
          */
@@ -2385,6 +2915,92 @@ export interface components {
             sentence: string;
         };
         /**
+         * ScreeningAnswers
+         * @description The inputs of the table. Known disease is of heart, vessels, metabolism or kidneys.
+         */
+        ScreeningAnswers: {
+            /** @description How hard training and trip will be */
+            intensity: components["schemas"]["Intensity"];
+            /** Known Disease */
+            known_disease: boolean;
+            /** Regular Activity */
+            regular_activity: boolean;
+            /** Signs Or Symptoms */
+            signs_or_symptoms: boolean;
+        };
+        /**
+         * ScreeningBody
+         * @description Answers taken with the practitioner.
+         */
+        ScreeningBody: {
+            answers: components["schemas"]["ScreeningAnswers"];
+            /**
+             * Details
+             * @description Codes of the questions answered with yes
+             * @default []
+             */
+            details: string[];
+        };
+        /**
+         * ScreeningList
+         * @description Screenings, newest first, and where the client stands by the newest.
+         */
+        ScreeningList: {
+            /** Items */
+            items: components["schemas"]["ScreeningOut"][];
+            state: components["schemas"]["ScreeningState"];
+        };
+        /**
+         * ScreeningOut
+         * @description A screening with what it asked for.
+         */
+        ScreeningOut: {
+            /**
+             * Answered At
+             * Format: date-time
+             */
+            answered_at: string;
+            /**
+             * Answered By
+             * @description Name of the practitioner; null where the client answered
+             */
+            answered_by: string | null;
+            answers: components["schemas"]["ScreeningAnswers"];
+            cleared: components["schemas"]["ClearanceOut"] | null;
+            /** Details */
+            details: string[];
+            /** Id */
+            id: string;
+            /**
+             * Local Day
+             * Format: date
+             */
+            local_day: string;
+            outcome: components["schemas"]["Clearance"];
+            /** Reasons */
+            reasons: components["schemas"]["ScreeningReason"][];
+            /**
+             * Source
+             * @enum {string}
+             */
+            source: "client" | "practitioner";
+            source_work: components["schemas"]["SourceWork"];
+        };
+        /**
+         * ScreeningReason
+         * @description One reason of an outcome, the weightiest first.
+         */
+        ScreeningReason: {
+            /** Text */
+            text: string;
+        };
+        /**
+         * ScreeningState
+         * @description Where a client stands by their newest screening.
+         * @enum {string}
+         */
+        ScreeningState: "not_screened" | "clear" | "clearance_recommended" | "clearance_required" | "cleared";
+        /**
          * SessionOut
          * @description A planned session with what was reported. Loads are effort times minutes.
          */
@@ -2450,6 +3066,18 @@ export interface components {
          */
         Severity: "error" | "warning";
         /**
+         * Sex
+         * @description Sex, as the norms are split by it.
+         * @enum {string}
+         */
+        Sex: "female" | "male";
+        /**
+         * Shape
+         * @description What kind of comparison a reference allows.
+         * @enum {string}
+         */
+        Shape: "range" | "mean" | "median" | "predicted" | "grades";
+        /**
          * Sides
          * @description Whether a dose is for each side in turn or for both together.
          * @enum {string}
@@ -2468,6 +3096,24 @@ export interface components {
             password: string;
         };
         /**
+         * SourceWork
+         * @description The work that a rule or a norm follows.
+         */
+        SourceWork: {
+            /** Authors */
+            authors: string;
+            /** Key */
+            key: string;
+            /** Population */
+            population: string;
+            /** Title */
+            title: string;
+            /** Where */
+            where: string;
+            /** Year */
+            year: string;
+        };
+        /**
          * SpanAdherence
          * @description Adherence over a span of days, by session and by set.
          */
@@ -2482,6 +3128,39 @@ export interface components {
          */
         Status: "done" | "partly" | "open" | "missed" | "not_heard" | "to_come";
         /**
+         * ChangeOut
+         * @description The change since the time before; real only from the smallest real change on.
+         */
+        steadfoot__assessment__schemas__ChangeOut: {
+            /** Is Real */
+            is_real: boolean;
+            /** Mdc */
+            mdc: number | null;
+            /** Parts */
+            parts: components["schemas"]["ChangePart"][];
+            /** Words */
+            words: string;
+        };
+        /**
+         * ChangeOut
+         * @description Something new for the phone.
+         */
+        steadfoot__checkins__schemas__ChangeOut: {
+            /**
+             * At
+             * Format: date-time
+             */
+            at: string;
+            /** Body */
+            body: {
+                [key: string]: unknown;
+            };
+            /** Kind */
+            kind: string;
+            /** Number */
+            number: number;
+        };
+        /**
          * SuccessorOut
          * @description A new number range for a phone whose numbers are used by another one.
          */
@@ -2490,6 +3169,18 @@ export interface components {
             device_id: string;
             /** Token */
             token: string;
+        };
+        /**
+         * SymmetryOut
+         * @description The newest results of both sides: the lower in percent of the higher.
+         */
+        SymmetryOut: {
+            /** Even Enough */
+            even_enough: boolean;
+            /** Percent */
+            percent: number;
+            /** Words */
+            words: string;
         };
         /**
          * SyncBody
@@ -2515,7 +3206,7 @@ export interface components {
             /** Acknowledged Through */
             acknowledged_through: number;
             /** Changes */
-            changes: components["schemas"]["ChangeOut"][];
+            changes: components["schemas"]["steadfoot__checkins__schemas__ChangeOut"][];
             /** Cursor */
             cursor: number;
             /** Refused */
@@ -2615,6 +3306,116 @@ export interface components {
             weeks: components["schemas"]["TemplateDay-Output"][][];
         };
         /**
+         * TemplatePatch
+         * @description What to change of a template; what is left out stays.
+         */
+        TemplatePatch: {
+            /** About */
+            about?: string | null;
+            /** Name */
+            name?: string | null;
+        };
+        /**
+         * TestBody
+         * @description A result in the test's unit. Only results of one protocol are compared with each other.
+         */
+        TestBody: {
+            code: components["schemas"]["TestCode"];
+            /**
+             * Note
+             * @default
+             */
+            note: string;
+            /**
+             * Protocol
+             * @description How it was done, where that can differ: {"step_cm": "15"}
+             * @default {}
+             */
+            protocol: {
+                [key: string]: string;
+            };
+            /** @description Needed for tests of one side, refused for the others */
+            side?: components["schemas"]["TestSide"] | null;
+            /**
+             * Taken On
+             * @description The client's today if left out
+             */
+            taken_on?: string | null;
+            /** Value */
+            value: number;
+        };
+        /**
+         * TestCode
+         * @description The baseline tests by their codes.
+         * @enum {string}
+         */
+        TestCode: "chair-stand-30s" | "single-leg-stance-open" | "single-leg-stance-closed" | "side-bridge" | "heel-rise" | "six-minute-walk" | "step-test-3min" | "step-down" | "reach-anterior";
+        /**
+         * TestItem
+         * @description A client's results of one test, newest first.
+         */
+        TestItem: {
+            change: components["schemas"]["steadfoot__assessment__schemas__ChangeOut"] | null;
+            code: components["schemas"]["TestCode"];
+            /** Name */
+            name: string;
+            /** Results */
+            results: components["schemas"]["ResultOut"][];
+            symmetry: components["schemas"]["SymmetryOut"] | null;
+            trend: components["schemas"]["TrendOut"] | null;
+            /** Unit */
+            unit: string;
+        };
+        /**
+         * TestList
+         * @description The baseline tests.
+         */
+        TestList: {
+            /** Items */
+            items: components["schemas"]["TestOut"][];
+        };
+        /**
+         * TestOut
+         * @description A baseline test: how it is done, and what can come of it.
+         */
+        TestOut: {
+            /**
+             * Better
+             * @enum {string}
+             */
+            better: "higher" | "lower";
+            /** Cautions */
+            cautions: string[];
+            code: components["schemas"]["TestCode"];
+            /**
+             * Counter Seconds
+             * @description Length of a test of a fixed time; null where it ends by itself
+             */
+            counter_seconds: number | null;
+            kind: components["schemas"]["Measure"];
+            /**
+             * Mdc
+             * @description Smallest real change in the unit; null where none is known
+             */
+            mdc: number | null;
+            /** Name */
+            name: string;
+            /** Protocol */
+            protocol: string[];
+            range: components["schemas"]["RangeOut"];
+            /** Sides */
+            sides: boolean;
+            source_work: components["schemas"]["SourceWork"];
+            /** Unit */
+            unit: string;
+        };
+        /**
+         * TestSide
+         * @description The side of the body that was tested.
+         * @enum {string}
+         */
+        TestSide: "left" | "right";
+        /**
          * Thresholds
          * @description Numbers of the rules that a practitioner may set for one client.
          */
@@ -2661,6 +3462,14 @@ export interface components {
             local_date: string;
             /** Source */
             source: string;
+        };
+        /**
+         * TrendOut
+         * @description The course from the first result to the last, from three results on.
+         */
+        TrendOut: {
+            /** Words */
+            words: string;
         };
         /** ValidationError */
         ValidationError: {
@@ -2861,6 +3670,22 @@ export interface components {
             pack_kg: number;
         };
         /**
+         * WalkDone
+         * @description A walk as it was entered: kilometres, metres up and down, minutes, kilograms carried.
+         */
+        WalkDone: {
+            /** Ascent M */
+            ascent_m: number;
+            /** Descent M */
+            descent_m: number;
+            /** Distance Km */
+            distance_km: number;
+            /** Minutes */
+            minutes: number;
+            /** Pack Kg */
+            pack_kg: number;
+        };
+        /**
          * Weekday
          * @description A day of the week.
          * @enum {string}
@@ -2888,6 +3713,19 @@ export interface components {
              * Format: date
              */
             starts_on: string;
+        };
+        /**
+         * Withdrawn
+         * @description A slip that was taken back; it stays on record and shows nowhere.
+         */
+        Withdrawn: {
+            /** Id */
+            id: string;
+            /**
+             * Withdrawn At
+             * Format: date-time
+             */
+            withdrawn_at: string;
         };
         /**
          * WorstPain
@@ -3090,6 +3928,48 @@ export interface operations {
             };
         };
     };
+    recordClearance: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ClearanceBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClearanceOut"];
+                };
+            };
+            /** @description There is no screening to clear yet. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
     listDevices: {
         parameters: {
             query?: never;
@@ -3108,6 +3988,41 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["DeviceList"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    rateActivities: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["FunctionalScaleBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RatingOut"];
                 };
             };
             /** @description Validation Error */
@@ -3311,6 +4226,13 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramOut"];
                 };
             };
+            /** @description The screening asks for a clearance that is not recorded. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
             /** @description Someone else changed it first. */
             412: {
                 headers: {
@@ -3465,6 +4387,8 @@ export interface operations {
             header?: {
                 /** @description ETag that the change was made from. */
                 "if-match"?: string | null;
+                /** @description The asterisk: only where there is no draft yet; otherwise 412. */
+                "if-none-match"?: "*" | null;
             };
             path: {
                 client_id: string;
@@ -3631,11 +4555,145 @@ export interface operations {
             };
         };
     };
+    listScreenings: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ScreeningList"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    screenClient: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ScreeningBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ScreeningOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    readClientTests: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClientTests"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    recordTest: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TestBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ResultOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
     readTimeline: {
         parameters: {
             query?: {
                 cursor?: string | null;
                 limit?: number;
+                /** @description Which comes first */
+                order?: "oldest" | "newest";
             };
             header?: never;
             path: {
@@ -3871,6 +4929,57 @@ export interface operations {
             };
         };
     };
+    withdrawRating: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                scale_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Withdrawn"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    readHistory: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["History"];
+                };
+            };
+        };
+    };
     listen: {
         parameters: {
             query?: never;
@@ -4028,6 +5137,26 @@ export interface operations {
             };
         };
     };
+    listScreeningQuestions: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["QuestionList"];
+                };
+            };
+        };
+    };
     signIn: {
         parameters: {
             query?: never;
@@ -4152,6 +5281,142 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["TemplateOut"];
+                };
+            };
+            /** @description Another template has that name. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    deleteTemplate: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                template_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description It comes with the program. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    updateTemplate: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                template_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TemplatePatch"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TemplateOut"];
+                };
+            };
+            /** @description Another template has that name. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    listTests: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TestList"];
+                };
+            };
+        };
+    };
+    withdrawTest: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                result_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Withdrawn"];
                 };
             };
             /** @description Validation Error */
