@@ -226,9 +226,7 @@ def events_of_kinds(session: Session, practice_id: str, client_id: str, kinds: S
     return [event for event in found if event.kind in kinds and event.id not in gone]
 
 
-def sets_of(
-    session: Session, practice_id: str, client_id: str, planned_ids: Sequence[str]
-) -> dict[str, list[SetDone]]:
+def sets_of(session: Session, practice_id: str, client_id: str, planned_ids: Sequence[str]) -> dict[str, list[SetDone]]:
     """Answer the sets of some planned sessions with what each came to, by planned id."""
     found = store.events_of_sessions(session, practice_id, client_id, planned_ids) if planned_ids else []
     gone = store.events(session, practice_id, client_id, kinds=("entry_withdrawn",)) if found else []

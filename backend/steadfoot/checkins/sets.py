@@ -1,4 +1,4 @@
-"""What each set of a session came to: the fold of sessions, with the amounts kept. Pure; order of arrival plays no part."""
+"""What each set of a session came to: the fold of sessions, with the amounts kept. Pure, whatever came first."""
 
 from collections import defaultdict
 from collections.abc import Iterable

@@ -37,6 +37,7 @@ class _Gathered:
     decisions: list[Any] = field(default_factory=list)
     pain: list[Any] = field(default_factory=list)
     refused: int = 0
+    answered: tuple[str, ...] = ()
 
 
 @lru_cache(maxsize=_ROWS_KEPT)
@@ -78,6 +79,8 @@ def _gathered(session: Session, practice_id: str, now: datetime) -> dict[str, _G
     for entry in checkins.pain(session, practice_id, now.date() - timedelta(days=WEEK_DAYS)):
         worst = (entry.rating, entry.instant, entry.event_id, entry.region, entry.side, entry.day)
         found[entry.client_id].pain.append(worst)
+    for client_id, suggestion_ids in store.answered_suggestions(session, practice_id).items():
+        found[client_id].answered = tuple(suggestion_ids)
     for client_id, count in checkins.refused_counts(session, practice_id).items():
         found[client_id].refused = count
     return found
@@ -105,4 +108,5 @@ def _known(client: Any, gathered: _Gathered, now: datetime) -> Known:
         decisions=tuple(gathered.decisions),
         pain=tuple(gathered.pain),
         refused=gathered.refused,
+        answered=gathered.answered,
     )

@@ -21,10 +21,11 @@ from steadfoot.monitoring.person import (
     ridge,
 )
 from steadfoot.monitoring.person_schemas import AdherencePair, ReasonOut, Row, RowClient, RowSuggestion, WorstPain
+from steadfoot.monitoring.progression_facts import Standpoint, ready_sentence
 from steadfoot.monitoring.sheet import Sheet
 from steadfoot.monitoring.store import DecisionRow, FindingRow
 from steadfoot.rules.adherence import WEEK_DAYS
-from steadfoot.rules.attention import Person, Reason, WeekSoFar, happened, reason_of, sort_key
+from steadfoot.rules.attention import Group, Person, Reason, WeekSoFar, happened, reason_of, sort_key
 from steadfoot.rules.ridge import monday_of
 from steadfoot.rules.vocabulary import Status
 
@@ -46,6 +47,7 @@ class Known(NamedTuple):
     decisions: tuple[DecisionRow, ...]
     pain: tuple[tuple[int, datetime, str, str, str, date], ...]
     refused: int
+    answered: tuple[str, ...]
 
 
 def row_of(known: Known) -> tuple[tuple[Any, ...], Row]:
@@ -57,6 +59,8 @@ def row_of(known: Known) -> tuple[tuple[Any, ...], Row]:
     person = _person(known, read, moment, sessions, spans, flags)
     reason = reason_of(person)
     days_to = goal.days_to if goal else None
+    here = Standpoint(known.client_id, read, moment.today, spans.days_28.by_session, flags, known.answered)
+    ready = here.ready()
     row = Row(
         client=RowClient(
             id=known.client_id, display_name=known.display_name, age=age_of(known.birth_year, known.today)
@@ -67,7 +71,8 @@ def row_of(known: Known) -> tuple[tuple[Any, ...], Row]:
         group=reason.group,
         reason=_reason(reason),
         happened=happened(person),
-        suggestion=_suggestion(reason),
+        suggestion=_suggestion(reason, ready_sentence(ready)),
+        ready=len(ready),
         adherence=spans,
         last_heard_at=known.heard_at,
         pain=_worst(known, moment),
@@ -140,8 +145,11 @@ def _reason(reason: Reason) -> ReasonOut:
     )
 
 
-def _suggestion(reason: Reason) -> RowSuggestion | None:
+def _suggestion(reason: Reason, ready: str | None) -> RowSuggestion | None:
+    """Who is on their way and ready for more waits for a decision; all others for an answer to their reason."""
     found = reason.suggestion
+    if reason.group is Group.ON_THE_WAY and ready:
+        return RowSuggestion(sentence=ready, flag_id=None, action="decide")
     return RowSuggestion(sentence=found.sentence, flag_id=found.flag_id, action=found.action) if found else None
 
 

@@ -11,7 +11,7 @@ from sqlmodel import Session
 from steadfoot.checkins import service as checkins
 from steadfoot.core.clock import local_date
 from steadfoot.identity import service as identity
-from steadfoot.monitoring import flags, messages, sheet, store
+from steadfoot.monitoring import flags, messages, progressions, sheet, store
 from steadfoot.monitoring.person import (
     LONG_SPAN_DAYS,
     SHORT_SPAN_DAYS,
@@ -30,14 +30,19 @@ from steadfoot.monitoring.person_schemas import (
     NoteOut,
     Overview,
     OverviewClient,
+    PainNote,
     PainOut,
     PainRegion,
     PossibleDouble,
     ProgramShort,
 )
+from steadfoot.monitoring.schemas import EvidenceOut
 from steadfoot.monitoring.sheet import Sheet
+from steadfoot.monitoring.upkeep import report_of
 from steadfoot.programs import service as programs
 from steadfoot.rules.adherence import WEEK_DAYS
+from steadfoot.rules.pain import Thresholds
+from steadfoot.rules.pain_course import improvements
 from steadfoot.rules.ridge import monday_of
 
 _WEEKS_BEHIND, _WEEKS_AHEAD, _PAIN_WEEKS = 4, 1, 8
@@ -95,11 +100,13 @@ def overview(session: Session, practice_id: str, client_id: str, now: datetime) 
         days=[session_out(one) for one in _near(sessions, moment.today)],
         pain=[_pain(entry) for entry in pain],
         pain_regions=_regions(pain, client.usual_pain, moment),
+        pain_notes=_pain_notes(session, client, moment),
         flags=flags.flags(session, practice_id, now, client_id=client_id),
         messages=messages.listed(session, practice_id, client_id),
         notes=_notes(session, practice_id, client_id),
         refused_count=len(checkins.refused_of(session, practice_id, client_id)),
         possible_doubles=_doubles(known, sessions),
+        suggestions=progressions.short(session, client, now),
     )
 
 
@@ -175,6 +182,26 @@ def _region(region: str, side: str, entries: Sequence[Any], usual_pain: int, mom
             for monday in mondays
         ],
     )
+
+
+def _pain_notes(session: Session, client: Any, moment: Moment) -> list[PainNote]:
+    """Look at all there ever was: a course is told from its first report on."""
+    thresholds = Thresholds.of(client.thresholds, client.usual_pain)
+    reports = [report_of(entry) for entry in checkins.pain(session, client.practice_id, date.min, client.id)]
+    return [
+        PainNote(
+            region=note.last.region,
+            side=note.last.side,
+            sentence=note.sentence,
+            evidence=[
+                EvidenceOut(event_id=one.event_id, day=one.day, sentence=one.sentence(moment.today))
+                for one in note.evidence(thresholds)
+            ],
+            kind=note.cited.kind,
+            source=note.cited.source,
+        )
+        for note in improvements(reports)
+    ]
 
 
 def _notes(session: Session, practice_id: str, client_id: str) -> list[NoteOut]:

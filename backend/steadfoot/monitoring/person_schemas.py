@@ -5,7 +5,8 @@ from typing import Any, Literal
 
 from pydantic import BaseModel, Field
 
-from steadfoot.monitoring.schemas import Flag, FlagShort, MessageOut
+from steadfoot.monitoring.progression_schemas import SuggestionsShort
+from steadfoot.monitoring.schemas import EvidenceOut, Flag, FlagShort, MessageOut
 from steadfoot.rules.attention import Group
 from steadfoot.rules.findings import Action
 from steadfoot.rules.sources import Kind
@@ -122,11 +123,12 @@ class ReasonOut(BaseModel):
 
 
 class RowSuggestion(BaseModel):
-    """What could be done next, and the flag that is answered by it."""
+    """What could be done next, and the flag that is answered by it; ``decide`` leads to the suggestions on
+    progress."""
 
     sentence: str
     flag_id: str | None
-    action: Action | None
+    action: Action | Literal["decide"] | None
 
 
 class WorstPain(BaseModel):
@@ -149,6 +151,7 @@ class Row(BaseModel):
     reason: ReasonOut
     happened: str
     suggestion: RowSuggestion | None
+    ready: int = Field(description="How many movements are ready for more.")
     adherence: AdherencePair
     last_heard_at: datetime | None
     pain: WorstPain | None
@@ -224,6 +227,17 @@ class PainRegion(BaseModel):
     worst_by_week: list[int | None]
 
 
+class PainNote(BaseModel):
+    """Pain of one place that became less in a way that matters, with the two reports that show it."""
+
+    region: str
+    side: str
+    sentence: str
+    evidence: list[EvidenceOut]
+    kind: Kind
+    source: str
+
+
 class NoteOut(BaseModel):
     """A client's note."""
 
@@ -255,8 +269,10 @@ class Overview(BaseModel):
     days: list[SessionOut]
     pain: list[PainOut]
     pain_regions: list[PainRegion]
+    pain_notes: list[PainNote]
     flags: list[Flag]
     messages: list[MessageOut]
     notes: list[NoteOut]
     refused_count: int
     possible_doubles: list[PossibleDouble]
+    suggestions: SuggestionsShort

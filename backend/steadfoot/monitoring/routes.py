@@ -8,7 +8,7 @@ from sqlmodel import Session
 from steadfoot.core.database import ReadSession, WriteSession, after_commit
 from steadfoot.core.problems import Invalid
 from steadfoot.identity.access import ByPractitioner, Now
-from steadfoot.monitoring import decisions, flags, messages, overview
+from steadfoot.monitoring import decisions, flags, messages, overview, progression_routes
 from steadfoot.monitoring.caseload import caseload_json
 from steadfoot.monitoring.flags import FlagStatus
 from steadfoot.monitoring.person_schemas import AdherenceOut, Caseload, Overview
@@ -16,6 +16,7 @@ from steadfoot.monitoring.schemas import Decided, DecisionBody, FlagList, Messag
 from steadfoot.programs.content import Day
 
 router = APIRouter(prefix="/api/v1")
+router.include_router(progression_routes.router)
 
 
 def _beat(request: Request, session: Session, practice_id: str, client_id: str) -> None:

@@ -2,18 +2,22 @@
 caseload."""
 
 import json
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, fields
 from datetime import date
 from typing import Any
 
 from steadfoot.core.texts import canonical
+from steadfoot.monitoring import movements
 from steadfoot.monitoring.held import Held
+from steadfoot.monitoring.movements import Movement
 from steadfoot.programs.plan import Version
 from steadfoot.rules.ridge import Load, Sum, sums
 
 _NAMES = tuple(field.name for field in fields(Held))
 _DAY, _DONE_ON = _NAMES.index("day"), _NAMES.index("done_on")
+
+_UPWARD = Movement.__slots__.index("upward")
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,11 +39,22 @@ class Sheet:
     rows: Sequence[Sequence[Any]]
     weeks: Sequence[Sum]
     extras: Sequence[Load]
+    moves: Sequence[Sequence[Any]]
+    circuits: Mapping[str, Sequence[str]]
+
+    def movements(self, *, upward: bool = False) -> list[Movement]:
+        """Answer the prescriptions of the running program with what their last sessions say; only those whose sets
+        ask for more, if so named: the others are not opened."""
+        return [movements.of_json(row) for row in self.moves if row[_UPWARD] or not upward]
 
     def sessions(self, first: date, last: date) -> list[Held]:
         """Answer the planned sessions from the first to the last day."""
         begin, end = first.isoformat(), last.isoformat()
         return [_open(row) for row in self.rows if begin <= row[_DAY] <= end]
+
+    def day_of_first(self) -> date | None:
+        """Answer the day of the first planned session."""
+        return date.fromisoformat(self.rows[0][_DAY]) if self.rows else None
 
     def day_of_last(self, count: int, today: date) -> date | None:
         """Answer the day of the session so many places back from today; of the first, if there are fewer."""
@@ -48,10 +63,12 @@ class Sheet:
         return date.fromisoformat(days[0]) if days else None
 
 
-EMPTY = Sheet(None, "", None, (), (), ())
+EMPTY = Sheet(None, "", None, (), (), (), (), {})
 
 
-def written(versions: Sequence[Version], sessions: Sequence[Held], extras: Sequence[Load]) -> str:
+def written(
+    versions: Sequence[Version], sessions: Sequence[Held], extras: Sequence[Load], moves: Sequence[Movement]
+) -> str:
     """Answer the sheet as canonical text."""
     newest = versions[-1] if versions else None
     goal = newest.content.goal if newest else None
@@ -64,6 +81,8 @@ def written(versions: Sequence[Version], sessions: Sequence[Held], extras: Seque
             "sessions": [_row(session) for session in sessions],
             "weeks": [[week.starts_on.isoformat(), week.planned_load, week.done_load] for week in weeks],
             "extras": [[extra.day.isoformat(), extra.done] for extra in sorted(extras, key=lambda load: load.day)],
+            "movements": [movements.to_json(move) for move in moves],
+            "circuits": movements.planned_ids(newest) if newest else {},
         }
     )
 
@@ -81,6 +100,9 @@ def read(text: str | None) -> Sheet:
         content["sessions"],
         [Sum(date.fromisoformat(monday), planned, done) for monday, planned, done in content["weeks"]],
         [Load(date.fromisoformat(day), 0, done, touched=True) for day, done in content["extras"]],
+        # A sheet written before there were suggestions has none until the next check-in.
+        content.get("movements", ()),
+        content.get("circuits", {}),
     )
 
 

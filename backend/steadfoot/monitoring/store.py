@@ -9,7 +9,7 @@ from sqlalchemy import select as sqlalchemy_select
 from sqlmodel import Session, col, select
 
 from steadfoot.core.database import scoped
-from steadfoot.monitoring.tables import ClientSheet, Finding, FlagDecision, Message
+from steadfoot.monitoring.tables import ClientSheet, Finding, FlagDecision, Message, ProgressionDecision
 
 
 def findings(session: Session, practice_id: str, client_id: str | None = None) -> Sequence[Finding]:
@@ -78,6 +78,21 @@ def decisions(session: Session, practice_id: str, client_id: str | None = None) 
     if client_id is not None:
         query = query.where(FlagDecision.client_id == client_id)
     return session.exec(query.order_by(col(FlagDecision.decided_at), col(FlagDecision.id))).all()
+
+
+def progression_decisions(session: Session, practice_id: str, client_id: str) -> Sequence[ProgressionDecision]:
+    """Answer what was decided about a client's suggestions, oldest first."""
+    query = scoped(ProgressionDecision, practice_id).where(ProgressionDecision.client_id == client_id)
+    return session.exec(query.order_by(col(ProgressionDecision.decided_at), col(ProgressionDecision.id))).all()
+
+
+def answered_suggestions(session: Session, practice_id: str) -> dict[str, list[str]]:
+    """Answer the ids of all suggestions that were decided about, by client: one query for a caseload."""
+    query = select(ProgressionDecision.client_id, ProgressionDecision.suggestion_id)
+    found: dict[str, list[str]] = {}
+    for client_id, suggestion_id in session.exec(query.where(ProgressionDecision.practice_id == practice_id)):
+        found.setdefault(client_id, []).append(suggestion_id)
+    return found
 
 
 def messages(session: Session, practice_id: str, client_id: str) -> Sequence[Message]:

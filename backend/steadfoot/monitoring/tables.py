@@ -55,6 +55,30 @@ class FlagDecision(Table, table=True):
     decided_at: datetime
 
 
+class ProgressionDecision(Table, table=True):
+    """A practitioner's answer to a suggestion on progress, with what it rested on. Rows are only ever added.
+
+    ``suggestion_id`` names the rule and its evidence; ``evidence`` holds the reasons as canonical JSON.
+    """
+
+    __tablename__ = "progression_decision"
+    __table_args__ = (Index("ix_progression_decision_client", "practice_id", "client_id"),)
+
+    id: str = Field(primary_key=True, max_length=36)
+    practice_id: str = Field(foreign_key="practice.id", max_length=36)
+    client_id: str = Field(foreign_key="client.id", max_length=36)
+    suggestion_id: str = Field(max_length=32)
+    prescription: str = Field(max_length=60)
+    rule: str = Field(max_length=30)
+    suggestion: str = Field(max_length=20)
+    action: str = Field(max_length=20)
+    reason: str = Field(max_length=4000)
+    evidence: str = Field(sa_column=Column(Text, nullable=False))
+    program_number: int | None
+    practitioner_id: str = Field(foreign_key="practitioner.id", max_length=36)
+    decided_at: datetime
+
+
 class Message(Table, table=True):
     """Words from a practitioner to a client. Rows are only ever added."""
 

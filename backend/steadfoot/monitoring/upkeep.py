@@ -13,8 +13,9 @@ from steadfoot.core.ids import derived_uuid7
 from steadfoot.core.texts import canonical
 from steadfoot.exercises.service import library
 from steadfoot.identity import service as identity
-from steadfoot.monitoring import sheet, store
+from steadfoot.monitoring import movements, sheet, store
 from steadfoot.monitoring.held import Held, held_sessions
+from steadfoot.monitoring.movements import Movement
 from steadfoot.monitoring.suggestions import suggestion_for
 from steadfoot.programs import service as programs
 from steadfoot.programs.content import Circuit
@@ -22,6 +23,7 @@ from steadfoot.programs.plan import Version
 from steadfoot.rules.effort import Rated, effort_findings
 from steadfoot.rules.findings import Finding
 from steadfoot.rules.pain import Thresholds
+from steadfoot.rules.pain_course import course_findings
 from steadfoot.rules.pain_findings import Report, SymptomReport, pain_findings, symptom_findings
 from steadfoot.rules.vocabulary import Kit, Region, Side, Symptom, When
 
@@ -35,18 +37,42 @@ def refresh(session: Session, practice_id: str, client_id: str) -> None:
     versions = programs.versions_of(session, practice_id, client_id)
     rollups = checkins.rollups(session, practice_id, BEGINNING, client_id)
     sessions, extras = held_sessions(versions, rollups)
-    store.put_sheet(session, practice_id, client_id, sheet.written(versions, sessions, extras))
     pain = checkins.pain(session, practice_id, BEGINNING, client_id)
     thresholds = Thresholds.of(client.thresholds, client.usual_pain)
-    found = pain_findings([_report(entry, versions) for entry in pain], thresholds)
+    kit = frozenset(Kit(code) for code in client.kit)
+    moves = _movements(session, client, versions, rollups, pain, thresholds, kit)
+    store.put_sheet(session, practice_id, client_id, sheet.written(versions, sessions, extras, moves))
+    reports = [report_of(entry, versions) for entry in pain]
+    found = [*pain_findings(reports, thresholds), *course_findings(reports, thresholds)]
     events = checkins.events_of_kinds(session, practice_id, client_id, (_SYMPTOM, *_RATED))
     found += symptom_findings(_symptom(event) for event in events if event.kind == _SYMPTOM)
     found += effort_findings(_rated((event for event in events if event.kind in _RATED), sessions))
     hurt = {entry.event_id: entry.prescription for entry in pain}
     content = versions[-1].content if versions else None
-    kit = frozenset(Kit(code) for code in client.kit)
     rows = [_row(practice_id, client_id, one, _suggestion(one, hurt, content, kit)) for one in found]
     store.replace_findings(session, practice_id, client_id, rows)
+
+
+def _movements(
+    session: Session,
+    client: Any,
+    versions: Sequence[Version],
+    rollups: Sequence[Any],
+    pain: Sequence[Any],
+    thresholds: Thresholds,
+    kit: frozenset[Kit],
+) -> list[Movement]:
+    """Read what each set came to for the few sessions that still count, not for all there ever were."""
+    if not versions:
+        return []
+    wanted = movements.recent(versions[-1], rollups, {one.planned_id: _prescriptions(one) for one in rollups})
+    sets = checkins.sets_of(session, client.practice_id, client.id, sorted(wanted))
+    efforts = {one.planned_id: one.effort for one in rollups}
+    return movements.movements(movements.Known(versions, sets, efforts, pain, thresholds, kit))
+
+
+def _prescriptions(rollup: Any) -> set[str]:
+    return {key for key, *_ in (*json.loads(rollup.sets), *json.loads(rollup.left_out))}
 
 
 def _suggestion(
@@ -73,7 +99,8 @@ def _row(practice_id: str, client_id: str, finding: Finding, suggestion: str) ->
     }
 
 
-def _report(entry: Any, versions: Sequence[Version]) -> Report:
+def report_of(entry: Any, versions: Sequence[Version] = ()) -> Report:
+    """Answer a pain entry as the rules take it, with the movement's name where a version has it."""
     return Report(
         event_id=entry.event_id,
         day=entry.day,

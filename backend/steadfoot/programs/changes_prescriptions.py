@@ -41,6 +41,17 @@ def _one_prescription(was: Prescription, now: Prescription, label: str, library:
     yield from note_change(was.note, now.note, label)
 
 
+def dose_change(was: Prescription, now: Prescription, library: Library) -> str | None:
+    """Answer what changed in one prescription, for the card that names the exercise already; None for nothing.
+
+    Notes are left out: the card shows them as they are.
+    """
+    if was.exercise != now.exercise:
+        return f"{_whole_words(now, library)} instead of {exercise_words(was, library)}"
+    parts = [*_movement(was, now, library), *_details(was, now)]
+    return ", ".join(parts) or None
+
+
 def _movement(was: Prescription, now: Prescription, library: Library) -> list[str]:
     parts = []
     if was.variant != now.variant:

@@ -28,6 +28,7 @@ from steadfoot.programs.adjust import (
     prescriptions_loading,
     progress_client,
 )
+from steadfoot.programs.changed import changed_prescriptions
 from steadfoot.programs.changes import changes
 from steadfoot.programs.checks import validate
 from steadfoot.programs.content import ProgramContent, normalise, to_json
@@ -191,7 +192,7 @@ def publish(
     )
     _add(session, row)
     version = _version(row)
-    identity.announce(session, client, "program", _for_phone(version), now)
+    identity.announce(session, client, "program", _for_phone(version, before), now)
     return version
 
 
@@ -223,7 +224,7 @@ def _add(session: Session, row: ProgramVersion) -> None:
         raise _stale(row.number) from error
 
 
-def _for_phone(version: Version) -> dict[str, object]:
+def _for_phone(version: Version, before: Version | None) -> dict[str, object]:
     content = to_json(version.content)
     return {
         "id": version.id,
@@ -231,6 +232,7 @@ def _for_phone(version: Version) -> dict[str, object]:
         "published_at": version.published_at.isoformat(timespec="milliseconds").replace("+00:00", "Z"),
         "effective_on": version.effective_on.isoformat(),
         "changes": list(version.changes),
+        "changed": changed_prescriptions(before.content if before else None, version.content, library()),
         "content": content,
         "exercises": entries_for(content),
     }
