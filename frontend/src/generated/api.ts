@@ -168,6 +168,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/clients/{client_id}/load": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Load
+         * @description Load by day and week with monotony, strain and averages, and what each of them cannot tell.
+         */
+        get: operations["readLoad"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/clients/{client_id}/messages": {
         parameters: {
             query?: never;
@@ -344,6 +364,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/clients/{client_id}/progressions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Progressions
+         * @description Accept, edit or decline suggestions; all that is accepted becomes one new version.
+         */
+        post: operations["decideProgressions"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/clients/{client_id}/refused-events": {
         parameters: {
             query?: never;
@@ -402,6 +442,26 @@ export interface paths {
          * @description Keep answers taken with the practitioner; the newest screening counts.
          */
         post: operations["screenClient"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/suggestions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Suggestions
+         * @description What the last sessions suggest for each prescription, with rule, evidence, source and what would change it.
+         */
+        get: operations["listSuggestions"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -776,6 +836,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/sources": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Sources
+         * @description The works that the rules follow, and every number that changes advice with its source.
+         */
+        get: operations["listSources"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/sync": {
         parameters: {
             query?: never;
@@ -1136,6 +1216,25 @@ export interface components {
             weeks: components["schemas"]["WeekSum"][];
         };
         /**
+         * Choice
+         * @description What was decided about one suggestion. Declining needs a reason; ``edited`` stands in the suggestion's place.
+         */
+        Choice: {
+            /**
+             * Action
+             * @enum {string}
+             */
+            action: "accept" | "decline";
+            edited?: components["schemas"]["Prescription-Input"] | null;
+            /**
+             * Reason
+             * @default
+             */
+            reason: string;
+            /** Suggestion Id */
+            suggestion_id: string;
+        };
+        /**
          * Circuit
          * @description Prescriptions done in order, for a number of rounds.
          */
@@ -1400,6 +1499,19 @@ export interface components {
             check_number?: string | null;
         };
         /**
+         * DayLoad
+         * @description Load of one day: effort times minutes.
+         */
+        DayLoad: {
+            /**
+             * Day
+             * Format: date
+             */
+            day: string;
+            /** Load */
+            load: number;
+        };
+        /**
          * DayMark
          * @description A planned session in short.
          */
@@ -1467,6 +1579,61 @@ export interface components {
             note: string;
             /** Program Number */
             program_number: number | null;
+        };
+        /**
+         * DeclinedOut
+         * @description A suggestion that was declined on this very evidence; accepting it is still possible.
+         */
+        DeclinedOut: {
+            /** By */
+            by: string;
+            /**
+             * Can Accept
+             * @description Whether accepting changes the program.
+             */
+            can_accept: boolean;
+            /**
+             * Decided At
+             * Format: date-time
+             */
+            decided_at: string;
+            /**
+             * Effect
+             * @description What the phone would show; null where nothing would change.
+             */
+            effect: string | null;
+            /** Exercise */
+            exercise: string;
+            /** Id */
+            id: string;
+            kind: components["schemas"]["Kind"];
+            now: components["schemas"]["Prescription-Output"];
+            /**
+             * Prescription
+             * @description Key of the prescription.
+             */
+            prescription: string;
+            /** Reason */
+            reason: string;
+            /** Reasons */
+            reasons: components["schemas"]["ReasonEvidence"][];
+            rule: components["schemas"]["ProgressionRule"];
+            /** Sentence */
+            sentence: string;
+            /**
+             * Session
+             * @description Name of the circuit that it belongs to.
+             */
+            session: string;
+            /** Source */
+            source: string;
+            suggestion: components["schemas"]["Suggested"];
+            /** @description The prescription after accepting, to be edited; null: as it is. */
+            then: components["schemas"]["Prescription-Output"] | null;
+            /** Variant */
+            variant: string;
+            /** Would Change */
+            would_change: string;
         };
         /**
          * Delivery
@@ -1955,6 +2122,49 @@ export interface components {
          */
         LoadNeed: "none" | "optional" | "required";
         /**
+         * LoadOut
+         * @description Load through the last day heard. Numbers are null while fewer than seven days are known.
+         */
+        LoadOut: {
+            /** Caution */
+            caution: string;
+            /** Days */
+            days: components["schemas"]["DayLoad"][];
+            /** Ewma 7 */
+            ewma_7: number | null;
+            /** Ewma 28 */
+            ewma_28: number | null;
+            /** Monotony */
+            monotony: number | null;
+            /** Strain */
+            strain: number | null;
+            /**
+             * Through
+             * @description Last day that the phone has told about; null: never heard.
+             */
+            through: string | null;
+            /** Weekly */
+            weekly: components["schemas"]["WeekLoad"][];
+            /** Weekly Load */
+            weekly_load: number | null;
+            /** Words */
+            words: components["schemas"]["LoadWords"][];
+        };
+        /**
+         * LoadWords
+         * @description What a number can and cannot tell.
+         */
+        LoadWords: {
+            /** About */
+            about: string;
+            /** Can Tell */
+            can_tell: string;
+            /** Cannot Tell */
+            cannot_tell: string;
+            /** Source */
+            source: string;
+        };
+        /**
          * Me
          * @description Who is signed in, and where.
          */
@@ -2031,6 +2241,28 @@ export interface components {
             text: string;
         };
         /**
+         * NumberOut
+         * @description A number that changes advice. ``value`` is null for a whole table.
+         */
+        NumberOut: {
+            kind: components["schemas"]["Kind"];
+            /** Name */
+            name: string;
+            /** Note */
+            note: string;
+            /** Source */
+            source: string;
+            /** Unit */
+            unit: string;
+            /** Value */
+            value: number | null;
+            /**
+             * Where
+             * @description File of the rules that has it.
+             */
+            where: string;
+        };
+        /**
          * Overview
          * @description One client whole.
          */
@@ -2053,6 +2285,8 @@ export interface components {
             notes: components["schemas"]["NoteOut"][];
             /** Pain */
             pain: components["schemas"]["PainOut"][];
+            /** Pain Notes */
+            pain_notes: components["schemas"]["PainNote"][];
             /** Pain Regions */
             pain_regions: components["schemas"]["PainRegion"][];
             /**
@@ -2066,6 +2300,7 @@ export interface components {
             /** Refused Count */
             refused_count: number;
             ridge: components["schemas"]["Ridge"];
+            suggestions: components["schemas"]["SuggestionsShort"];
         };
         /**
          * OverviewClient
@@ -2096,6 +2331,23 @@ export interface components {
             usual_pain: number;
             /** Version */
             version: number;
+        };
+        /**
+         * PainNote
+         * @description Pain of one place that became less in a way that matters, with the two reports that show it.
+         */
+        PainNote: {
+            /** Evidence */
+            evidence: components["schemas"]["EvidenceOut"][];
+            kind: components["schemas"]["Kind"];
+            /** Region */
+            region: string;
+            /** Sentence */
+            sentence: string;
+            /** Side */
+            side: string;
+            /** Source */
+            source: string;
         };
         /**
          * PainOut
@@ -2531,6 +2783,37 @@ export interface components {
             title: string;
         };
         /**
+         * Progressed
+         * @description The version that was published, null where all was declined, and what it changes.
+         */
+        Progressed: {
+            /** Changes */
+            changes: string[];
+            /** Program Number */
+            program_number: number | null;
+        };
+        /**
+         * ProgressionRule
+         * @description The rules on progress, in the order in which they are asked.
+         * @enum {string}
+         */
+        ProgressionRule: "pain_high" | "flag_open" | "not_enough" | "spacing_48h" | "short_of_goal" | "deload_due" | "adherence_low" | "effort_above_target" | "pain_acceptable" | "two_for_two" | "not_yet_two_for_two";
+        /**
+         * ProgressionsBody
+         * @description Decisions made at once: all that is accepted becomes one new version.
+         */
+        ProgressionsBody: {
+            /** Decisions */
+            decisions: components["schemas"]["Choice"][];
+            /**
+             * Note
+             * @default
+             */
+            note: string;
+            /** Program Number */
+            program_number: number;
+        };
+        /**
          * PublishBody
          * @description A program to publish.
          */
@@ -2624,6 +2907,18 @@ export interface components {
             low: number | null;
             /** Prescribed */
             prescribed: number;
+        };
+        /**
+         * ReasonEvidence
+         * @description One reason in words, with the check-in that shows it and its day where there is one.
+         */
+        ReasonEvidence: {
+            /** Day */
+            day: string | null;
+            /** Event Id */
+            event_id: string | null;
+            /** Text */
+            text: string;
         };
         /**
          * ReasonOut
@@ -2885,6 +3180,11 @@ export interface components {
             pain: components["schemas"]["WorstPain"] | null;
             /** Place */
             place: number;
+            /**
+             * Ready
+             * @description How many movements are ready for more.
+             */
+            ready: number;
             reason: components["schemas"]["ReasonOut"];
             ridge: components["schemas"]["Ridge"];
             suggestion: components["schemas"]["RowSuggestion"] | null;
@@ -2905,10 +3205,12 @@ export interface components {
         };
         /**
          * RowSuggestion
-         * @description What could be done next, and the flag that is answered by it.
+         * @description What could be done next, and the flag that is answered by it; ``decide`` leads to the suggestions on
+         *     progress.
          */
         RowSuggestion: {
-            action: components["schemas"]["Action"] | null;
+            /** Action */
+            action: components["schemas"]["Action"] | "decide" | null;
             /** Flag Id */
             flag_id: string | null;
             /** Sentence */
@@ -3096,6 +3398,16 @@ export interface components {
             password: string;
         };
         /**
+         * Sources
+         * @description Where our numbers come from.
+         */
+        Sources: {
+            /** Numbers */
+            numbers: components["schemas"]["NumberOut"][];
+            /** Works */
+            works: components["schemas"]["WorkOut"][];
+        };
+        /**
          * SourceWork
          * @description The work that a rule or a norm follows.
          */
@@ -3169,6 +3481,80 @@ export interface components {
             device_id: string;
             /** Token */
             token: string;
+        };
+        /**
+         * Suggested
+         * @description What to do with one prescription.
+         * @enum {string}
+         */
+        Suggested: "progress" | "progress_reps" | "progress_load" | "progress_variant" | "progress_rounds" | "hold" | "regress" | "deload" | "rest";
+        /**
+         * SuggestionOut
+         * @description What the last sessions suggest for one prescription. Nothing is changed until a person accepts it.
+         */
+        SuggestionOut: {
+            /**
+             * Can Accept
+             * @description Whether accepting changes the program.
+             */
+            can_accept: boolean;
+            /**
+             * Effect
+             * @description What the phone would show; null where nothing would change.
+             */
+            effect: string | null;
+            /** Exercise */
+            exercise: string;
+            /** Id */
+            id: string;
+            kind: components["schemas"]["Kind"];
+            now: components["schemas"]["Prescription-Output"];
+            /**
+             * Prescription
+             * @description Key of the prescription.
+             */
+            prescription: string;
+            /** Reasons */
+            reasons: components["schemas"]["ReasonEvidence"][];
+            rule: components["schemas"]["ProgressionRule"];
+            /** Sentence */
+            sentence: string;
+            /**
+             * Session
+             * @description Name of the circuit that it belongs to.
+             */
+            session: string;
+            /** Source */
+            source: string;
+            suggestion: components["schemas"]["Suggested"];
+            /** @description The prescription after accepting, to be edited; null: as it is. */
+            then: components["schemas"]["Prescription-Output"] | null;
+            /** Variant */
+            variant: string;
+            /** Would Change */
+            would_change: string;
+        };
+        /**
+         * Suggestions
+         * @description Suggestions for every prescription of the running program; those that change something first.
+         */
+        Suggestions: {
+            /** Declined */
+            declined: components["schemas"]["DeclinedOut"][];
+            /** Items */
+            items: components["schemas"]["SuggestionOut"][];
+            /** Program Number */
+            program_number: number | null;
+        };
+        /**
+         * SuggestionsShort
+         * @description How many movements are ready for more, and that in a sentence; null where there is none.
+         */
+        SuggestionsShort: {
+            /** Ready */
+            ready: number;
+            /** Sentence */
+            sentence: string | null;
         };
         /**
          * SymmetryOut
@@ -3692,6 +4078,19 @@ export interface components {
          */
         Weekday: "mon" | "tue" | "wed" | "thu" | "fri" | "sat" | "sun";
         /**
+         * WeekLoad
+         * @description Load of one week, Monday to Sunday.
+         */
+        WeekLoad: {
+            /** Load */
+            load: number;
+            /**
+             * Starts On
+             * Format: date
+             */
+            starts_on: string;
+        };
+        /**
          * WeekSum
          * @description What one week asks for, Monday to Sunday.
          */
@@ -3726,6 +4125,26 @@ export interface components {
              * Format: date-time
              */
             withdrawn_at: string;
+        };
+        /**
+         * WorkOut
+         * @description A work of the bibliography: what it is, whom it studied, how far it was read.
+         */
+        WorkOut: {
+            /** Authors */
+            authors: string;
+            /** Key */
+            key: string;
+            /** Population */
+            population: string;
+            /** Read As */
+            read_as: string;
+            /** Title */
+            title: string;
+            /** Where */
+            where: string;
+            /** Year */
+            year: string;
         };
         /**
          * WorstPain
@@ -4058,6 +4477,37 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["InvitationOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    readLoad: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LoadOut"];
                 };
             };
             /** @description Validation Error */
@@ -4492,6 +4942,55 @@ export interface operations {
             };
         };
     };
+    decideProgressions: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ProgressionsBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Progressed"];
+                };
+            };
+            /** @description A suggestion is not there any more, or a clearance is needed first. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Another version was published meanwhile. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
     listRefusedEvents: {
         parameters: {
             query?: never;
@@ -4608,6 +5107,37 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ScreeningOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    listSuggestions: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Suggestions"];
                 };
             };
             /** @description Validation Error */
@@ -5205,6 +5735,26 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content?: never;
+            };
+        };
+    };
+    listSources: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Sources"];
+                };
             };
         };
     };
