@@ -26,7 +26,9 @@ export const progressFor = (planned_id: string): Progress => progressIn(progress
 
 /** Newest first. */
 export const versions = computed<Version[]>(() => [program.value, ...olderPrograms.value].filter((one) => one !== null));
-export const plan = computed(() => wholePlan(versions.value, progress.value));
+/** As text, which is equal as long as no session was begun: so the whole plan is not laid out again at each stone. */
+const begunUnder = computed(() => JSON.stringify([...progress.value].map(([id, { program_version }]) => [id, { program_version }])));
+export const plan = computed(() => wholePlan(versions.value, new Map(JSON.parse(begunUnder.value) as [string, { program_version: number | null }][])));
 export const findPlanned = (planned_id: string): Planned | null => plan.value.find((planned) => planned.planned_id === planned_id) ?? null;
 /** Of a day before this phone knows anything it is not said that something is still open. */
 export const dayNow = computed(() => {

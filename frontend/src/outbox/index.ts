@@ -8,7 +8,7 @@ import { NO_FEED, type Feed } from './feed';
 import { foldPain, foldSessions, type SessionState } from './fold';
 import { takeHistory, type History } from './history';
 import { callPairing, PairingFailed } from './http';
-import { appendEvent, forgetAll, getKept, putKept, readAll, samePerson, useDevice, type Device } from './log';
+import { appendEvents, forgetAll, getKept, putKept, readAll, samePerson, useDevice, type Device } from './log';
 import { Sender, type Connection } from './sender';
 import type { RefusedItem } from './sync';
 import { normalizeCode } from './code';
@@ -115,13 +115,23 @@ export async function start(): Promise<void> {
  * nothing was stored. `also` are named values (see drafts) stored in the same transaction; `undefined` deletes one.
  */
 export async function record<K extends EventKind>(kind: K, body: Bodies[K], also: Readonly<Record<string, unknown>> = {}): Promise<Event> {
+  return (await recordAll([{ kind, body } as Entry], also))[0] as Event;
+}
+
+export type Entry = { [K in EventKind]: { kind: K; body: Bodies[K] } }[EventKind];
+/** Sending reads the whole log: it waits until what was tapped is drawn, ms. */
+const SEND_AFTER_MS = 100;
+
+/** As `record`, several check-ins at once, in this order: all of them or none. */
+export async function recordAll(entries: readonly Entry[], also: Readonly<Record<string, unknown>> = {}): Promise<Event[]> {
   const now = new Date();
-  const fresh = { id: uuid7(now.getTime()), kind, recorded_at: recordedAt(now), body: { ...body } as Record<string, unknown> };
-  const stored = await appendEvent(db, fresh, also);
+  const fresh = entries.map(({ kind, body }) => ({ id: uuid7(now.getTime()), kind, recorded_at: recordedAt(now), body: { ...body } as Record<string, unknown> }));
+  const stored = await appendEvents(db, fresh, also);
+  const numbers = new Set(stored.map((event) => event.seq));
   written += 1;
-  events.value = [...events.value.filter((event) => event.seq !== stored.seq), stored];
+  events.value = [...events.value.filter((event) => !numbers.has(event.seq)), ...stored];
   storage.value = 'works';
-  void sender.kick();
+  setTimeout(() => void sender.kick(), SEND_AFTER_MS);
   return stored;
 }
 

@@ -28,22 +28,31 @@ export interface Kept {
   history: History | null;
 }
 
-/** Writes one event and, in the same transaction, the page's own copy of what it shows. Answers when both are on the phone. */
-export async function appendEvent(
-  db: Database, event: Omit<Event, 'seq'>, also: Readonly<Record<string, unknown>> = {},
-): Promise<Event> {
+/** Writes events and, in the same transaction, the page's own copy of what it shows. Answers when all of it is on the phone. */
+export function appendEvents(
+  db: Database, fresh: readonly Omit<Event, 'seq'>[], also: Readonly<Record<string, unknown>> = {},
+): Promise<Event[]> {
   return db.write(async (tx) => {
-    const events = tx.objectStore('events');
-    // A first try may have been stored though its answer was lost: the id finds it, and it is not written twice.
-    const there = await events.index('id').get(event.id);
-    if (there) return there;
-    const last = await events.openKeyCursor(null, 'prev');
-    const stored: Event = { ...event, seq: (last?.key ?? 0) + 1 };
-    await events.add(stored);
+    const stored: Event[] = [];
+    for (const event of fresh) stored.push(await appendOne(tx, event));
     await putAll(tx, also);
     return stored;
   });
 }
+
+async function appendOne(tx: Write, event: Omit<Event, 'seq'>): Promise<Event> {
+  const events = tx.objectStore('events');
+  // A first try may have been stored though its answer was lost: the id finds it, and it is not written twice.
+  const there = await events.index('id').get(event.id);
+  if (there) return there;
+  const last = await events.openKeyCursor(null, 'prev');
+  const stored: Event = { ...event, seq: (last?.key ?? 0) + 1 };
+  await events.add(stored);
+  return stored;
+}
+
+export const appendEvent = async (db: Database, event: Omit<Event, 'seq'>, also: Readonly<Record<string, unknown>> = {}): Promise<Event> =>
+  (await appendEvents(db, [event], also))[0] as Event;
 
 async function putAll(tx: Write, values: Readonly<Record<string, unknown>>): Promise<void> {
   const keep = tx.objectStore('keep');

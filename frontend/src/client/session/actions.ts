@@ -1,6 +1,6 @@
 /** What a tap does. Each writes its entry first; the page shows it only when it is on the phone. */
 import { signal } from '@preact/signals';
-import { PhoneFull, record, type Bodies, type EventKind } from '../../outbox';
+import { PhoneFull, record, recordAll, type Bodies, type Entry, type EventKind } from '../../outbox';
 import type { LeftOutReason } from '../../outbox/events';
 import { progressFor } from '../phone';
 import { prepareSound } from './alerts';
@@ -30,9 +30,8 @@ const about = (planned: Planned) => ({ planned_id: planned.planned_id, program_v
 const ofSet = (planned: Planned, set: SetPlace) => ({ ...about(planned), prescription: set.prescription.key, round: set.round });
 
 /** The first thing done in a session says which version it is done under. */
-async function begin(planned: Planned): Promise<void> {
-  if (progressFor(planned.planned_id).program_version === null) await record('session_started', about(planned));
-}
+const begin = (planned: Planned): Entry[] =>
+  progressFor(planned.planned_id).program_version === null ? [{ kind: 'session_started', body: about(planned) }] : [];
 
 export interface Really {
   reps?: number;
@@ -55,15 +54,14 @@ function restOf(planned: Planned, set: SetPlace): number {
 }
 
 export function lay(planned: Planned, set: SetPlace, really: Really = {}): Promise<boolean> {
-  prepareSound();
   const swaps = progressFor(planned.planned_id).swaps;
   const variant = swaps[set.prescription.key] ?? set.prescription.variant;
   const next = restAfter(restOf(planned, set), planned.planned_id);
   return once(planned, set, () =>
     attempt(async () => {
-      await begin(planned);
-      await record('set_ticked', { ...ofSet(planned, set), variant, ...really }, next.also);
+      await recordAll([...begin(planned), { kind: 'set_ticked', body: { ...ofSet(planned, set), variant, ...really } }], next.also);
       next.begin();
+      setTimeout(prepareSound); // still of this tap, but making ready takes longer than saving: the stone is drawn first
     }),
   );
 }
@@ -83,8 +81,7 @@ export const press = (planned: Planned, set: SetPlace): Promise<boolean> =>
 export const leaveOut = (planned: Planned, set: SetPlace, reason: LeftOutReason): Promise<boolean> =>
   once(planned, set, () =>
     attempt(async () => {
-      await begin(planned);
-      await record('set_left_out', { ...ofSet(planned, set), reason });
+      await recordAll([...begin(planned), { kind: 'set_left_out', body: { ...ofSet(planned, set), reason } }]);
     }),
   );
 
@@ -102,8 +99,7 @@ export async function leaveOutMovement(planned: Planned, prescription: string): 
 
 export const swap = (planned: Planned, prescription: string, from_variant: string, to_variant: string): Promise<boolean> =>
   attempt(async () => {
-    await begin(planned);
-    await record('variant_swapped', { ...about(planned), prescription, from_variant, to_variant });
+    await recordAll([...begin(planned), { kind: 'variant_swapped', body: { ...about(planned), prescription, from_variant, to_variant } }]);
   });
 
 /** Takes an entry back: it stays in the log, and counts for nothing. */

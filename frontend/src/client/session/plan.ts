@@ -28,7 +28,7 @@ export function versionOn(versions: readonly Version[], date: LocalDate): Versio
  * The whole plan. A day belongs to the version in force on it; a session that was begun under an older version stays what it was
  * when it was begun, so that a new version never changes stones that someone stands among.
  */
-export function wholePlan(versions: readonly Version[], progress: ReadonlyMap<string, Progress>): Planned[] {
+export function wholePlan(versions: readonly Version[], progress: ReadonlyMap<string, Pick<Progress, 'program_version'>>): Planned[] {
   const plan = new Map<string, Planned>();
   for (const version of versions) {
     for (const planned of within(version)) {
