@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 
 from steadfoot.core.ids import uuid7
 from steadfoot.demo.habits import Habit, Pain
-from steadfoot.programs.content import Cardio, Circuit, Rest, Walk
+from steadfoot.programs.content import Cardio, Circuit, Prescription, Rest, Walk
 from steadfoot.programs.service import Planned
 
 _LATELY = timedelta(days=14)
@@ -115,13 +115,19 @@ class Diary:
                 at += timedelta(seconds=_SET_SECONDS + self._chance.randint(-15, 25))
                 body = named | {"prescription": one.key, "round": turn}
                 if self._chance.random() < self._habit.sets_share:
-                    yield Entry(at, "set_ticked", body | {"variant": one.variant})
+                    yield Entry(at, "set_ticked", body | {"variant": one.variant} | self._amount(one, planned.day))
                 else:
                     yield Entry(at, "set_left_out", body | {"reason": self._chance.choice(("no_time", "too_hard"))})
         minutes = max(1, round((at - start).total_seconds() / 60))
         yield Entry(
             at + timedelta(minutes=1), "session_finished", named | {"minutes": minutes, "effort": self._effort(planned)}
         )
+
+    def _amount(self, one: Prescription, day: date) -> dict[str, int]:
+        over = self._habit.over_goal.get(one.exercise)
+        if over is None or not self._lately(day):
+            return {}
+        return {"hold_s": one.hold_s + over} if one.hold_s else {"reps": (one.reps_high or 0) + over}
 
     def _walk(self, planned: Planned, walk: Walk, start: datetime, named: dict[str, Any]) -> Entry:
         pace = self._chance.uniform(0.95, 1.1)

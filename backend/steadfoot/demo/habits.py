@@ -32,6 +32,8 @@ class Habit:
         extra_walks: own walks a week besides the plan, in the last three weeks.
         symptom: a red-flag symptom reported in the last days.
         pains: courses of pain.
+        over_goal: for how many repetitions (seconds of a hold) above the goal each set of an exercise is good in the
+            last two weeks, by the exercise's code; others are ticked without a number.
         notes: lines to the practice by week.
     """
 
@@ -47,4 +49,5 @@ class Habit:
     extra_walks: int = 0
     symptom: str | None = None
     pains: tuple[Pain, ...] = ()
+    over_goal: dict[str, int] = field(default_factory=dict)
     notes: dict[int, str] = field(default_factory=dict)

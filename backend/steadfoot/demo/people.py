@@ -85,7 +85,12 @@ PEOPLE = (
             pains=(Pain("knee", "left", "split-squat", (0, 0, 0, 0, 1, 2, 3, 7, 6), (), "front"),), sends_every_days=1
         ),
     ),
-    Person("Halvard Oakes", 66, FIRST_WEEKS, Habit(keeps=0.9, moves=0.4)),
+    Person(
+        "Halvard Oakes",
+        66,
+        FIRST_WEEKS,
+        Habit(keeps=1.0, sets_share=1.0, effort_shift=-1, moves=0.0, over_goal={"heel-raise": 3, "squat": 2}),
+    ),
     Person(
         "Mira Lindqvist",
         44,
@@ -103,7 +108,12 @@ PEOPLE = (
         Habit(pains=(Pain("lower_back", "middle", "hip-bridge", (3, 3, 2, 2, 2, 1, 1, 0, 0)),)),
         usual_pain=2,
     ),
-    Person("Sanne Verhage", 33, PACK, Habit(keeps=0.97)),
+    Person(
+        "Sanne Verhage",
+        33,
+        PACK,
+        Habit(keeps=1.0, sets_share=1.0, effort_shift=-1, moves=0.0, over_goal={"dead-bug": 2, "step-up": 1}),
+    ),
     Person("Oskar Thistle", 76, FIRST_WEEKS, Habit(keeps=0.95, effort_shift=1), trip="Coldwell walk", trip_in_weeks=10),
     Person("Lene Marrow", 41, DESCENT, Habit(keeps=0.8, moves=0.5, sets_share=0.95)),
     Person(
@@ -115,7 +125,14 @@ PEOPLE = (
     ),
     Person("Freya Dunmore", 68, FIRST_WEEKS, Habit(keeps=0.94, sets_share=0.97), trip="Lantern loop", trip_in_weeks=3),
     Person("Ilya Brandt", 36, DESCENT, Habit(keeps=0.55, keeps_lately=0.6)),
-    Person("Yara Quill", 30, DESCENT, Habit(keeps=0.96), weeks_in=3, trip_in_weeks=11),
+    Person(
+        "Yara Quill",
+        30,
+        DESCENT,
+        Habit(keeps=1.0, sets_share=1.0, effort_shift=-2, moves=0.0, over_goal={"heel-raise": 2, "split-squat": 1}),
+        weeks_in=3,
+        trip_in_weeks=11,
+    ),
     Person("Bastian Kerr", 57, PACK, Habit(keeps=0.92, moves=0.3), weeks_in=5, trip_in_weeks=9),
     Person("Nele Farrow", 48, FIRST_WEEKS, Habit(keeps=0.9), weeks_in=1, trip_in_weeks=13),
     Person("Jonna Stroud", 64, FIRST_WEEKS, weeks_in=0, trip_in_weeks=14, paired=False),

@@ -1,9 +1,13 @@
 """Suggestions on progress through HTTP: what they rest on, and what accepting, editing or declining them does."""
 
+import json
 from datetime import date, timedelta
+from random import Random
 
 import pytest
 
+from steadfoot.demo.generate import invent
+from steadfoot.monitoring.caseload import caseload_json
 from tests.builders import circuit, content, step_down
 from tests.features.monitoring.scenes import MONDAY, Scene, days, later, scene
 
@@ -315,3 +319,12 @@ def test_another_practice_sees_and_decides_nothing(house, other_house):
     assert other_house.get(f"{path}/suggestions", 404)["code"] == "not-found"
     body = {"program_number": 1, "decisions": [accepting(first(here))]}
     assert other_house.post(f"{path}/progressions", body, 404)["code"] == "not-found"
+
+
+def test_in_the_invented_practice_some_are_ready_and_some_hold(database, app, clock):
+    invented = invent(database, clock(), Random(7), lambda _: None)
+    with database.read() as session:
+        rows = json.loads(caseload_json(session, invented.access, clock()))["items"]
+    ready = [row for row in rows if (row["suggestion"] or {}).get("action") == "decide"]
+    assert len(ready) >= 2
+    assert any(row["group"] == "on_the_way" and row["ready"] == 0 for row in rows)
