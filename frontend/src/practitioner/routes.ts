@@ -7,6 +7,9 @@ import { PhonesPage } from './clients/PhonesPage';
 import { editorRoutes } from './editor/routes';
 import { NotFound } from './NotFound';
 import { PersonPage } from './person/PersonPage';
+import { LoadPage } from './load/LoadPage';
+import { ScreeningPage } from './screening/ScreeningPage';
+import { SourcesPage } from './sources/SourcesPage';
 import { t } from './words';
 
 /** Every page of the desk. The first that fits is shown. */
@@ -17,6 +20,9 @@ export const routes: readonly Route[] = [
   { path: '/clients/:id', page: PersonPage, title: () => t('personTitle') },
   { path: '/clients/:id/edit', page: EditClientPage, title: () => t('editLink') },
   { path: '/clients/:id/phones', page: PhonesPage, title: () => t('phonesLink') },
+  { path: '/clients/:id/screening', page: ScreeningPage, title: () => t('scrTitle') },
+  { path: '/clients/:id/load', page: LoadPage, title: () => t('loadTitle') },
+  { path: '/sources', page: SourcesPage, title: () => t('sourcesTitle') },
   ...editorRoutes,
 ];
 export const otherwise: Route = { path: '/', page: NotFound, title: () => t('notFoundTitle') };

@@ -1,6 +1,6 @@
 /** Every write of these pages, one function each. All throw RequestFailed. */
 import { request } from './request';
-import type { Action, Client, ClientFields, Decided, Device, Invitation, Message, Retry } from './types';
+import type { Action, Choice, Client, ClientFields, Decided, Device, Invitation, Message, Progressed, Retry, Screening, ScreeningAnswers, TestResult } from './types';
 
 const data = async <T>(method: 'POST' | 'PATCH', path: string, body?: unknown, ifMatch?: string | null): Promise<T> =>
   (await request<T>(method, path, { body, ifMatch })).data;
@@ -19,3 +19,19 @@ export const sendMessage = (client: string, text: string) => data<Message>('POST
 export const decide = (flag: string, answer: { action: Action; note?: string; message?: string }) => data<Decided>('POST', `/flags/${flag}/decisions`, answer);
 export const retryEntry = (client: string, event: string) =>
   data<Retry>('POST', `/clients/${client}/refused-events/${encodeURIComponent(event)}/retries`);
+
+/** Decide about suggestions: all that is accepted becomes one version. */
+export const decideProgressions = (client: string, program_number: number, decisions: readonly Choice[]) =>
+  data<Progressed>('POST', `/clients/${client}/progressions`, { program_number, decisions });
+
+export const screenClient = (client: string, answers: ScreeningAnswers, details: readonly string[]) =>
+  data<Screening>('POST', `/clients/${client}/screenings`, { answers, details });
+export const recordClearance = (client: string, clearance: { given_by: string; given_on: string | null; note: string }) =>
+  data<unknown>('POST', `/clients/${client}/clearances`, clearance);
+
+export interface TestEntry { code: string; value: number; side: 'left' | 'right' | null; taken_on: string | null; protocol: Record<string, string>; note: string }
+export const recordTest = (client: string, entry: TestEntry) => data<TestResult>('POST', `/clients/${client}/tests`, entry);
+export const withdrawTest = (result: string) => data<unknown>('POST', `/tests/${result}/withdrawals`);
+export const rateActivities = (client: string, activities: readonly { name: string; rating: number }[]) =>
+  data<unknown>('POST', `/clients/${client}/functional-scales`, { activities });
+export const withdrawRating = (scale: string) => data<unknown>('POST', `/functional-scales/${scale}/withdrawals`);

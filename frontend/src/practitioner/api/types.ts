@@ -3,6 +3,7 @@
  * where the description says only "text": a word that is not among those is refused by the compiler as soon as the server names its own.
  */
 import type { Aspect, Region, Side } from '../../shared/body/places';
+import type { Prescription } from '../../shared/program';
 import type { components } from '../../generated/api';
 
 export type Schemas = components['schemas'];
@@ -37,7 +38,7 @@ export type Status = Schemas['Status'];
 export type PlannedShort = Schemas['DayMark'];
 export type SessionItem = Schemas['SessionOut'];
 
-export type Rule = 'red_flag_symptom' | 'pain_too_high' | 'pain_next_morning' | 'pain_rising' | 'effort_rising';
+export type Rule = 'red_flag_symptom' | 'pain_too_high' | 'pain_next_morning' | 'pain_rising' | 'pain_after' | 'pain_moved' | 'usual_pain_up' | 'effort_rising';
 export type Action = Schemas['Action'];
 export type RuleKind = Schemas['Kind'];
 export type FlagShort = Schemas['FlagShort'];
@@ -65,3 +66,24 @@ export type Timeline = Schemas['Timeline'];
 type Refusal = { detail?: string; title?: string; errors?: { pointer: string; detail: string }[] };
 export type RefusedEvent = Narrow<Schemas['RefusedEventOut'], { problem: Refusal }>;
 export type Retry = Narrow<Schemas['RetryOut'], { problem: Refusal | null }>;
+
+/** What the last sessions suggest, with the two doses in the shape that both apps read. */
+type Doses = { now: Prescription; then: Prescription | null };
+export type Suggestion = Read<Schemas['SuggestionOut'], Doses>;
+export type Declined = Read<Schemas['DeclinedOut'], Doses>;
+export type Suggestions = Read<Schemas['Suggestions'], { items: Suggestion[]; declined: Declined[] }>;
+export type Choice = Schemas['Choice'];
+export type Progressed = Schemas['Progressed'];
+export type Work = Schemas['WorkOut'];
+export type Sources = Schemas['Sources'];
+
+export type ScreeningQuestions = Schemas['QuestionList'];
+export type ScreeningAnswers = Schemas['ScreeningAnswers'];
+export type Screening = Schemas['ScreeningOut'];
+export type ScreeningList = Schemas['ScreeningList'];
+
+export type Test = Schemas['TestOut'];
+export type TestResult = Schemas['ResultOut'];
+export type TestItem = Schemas['TestItem'];
+export type ClientTests = Schemas['ClientTests'];
+export type Load = Schemas['LoadOut'];

@@ -14,7 +14,7 @@ const row = (over: Partial<CaseloadRow> = {}): CaseloadRow => ({
   weeks_to_trip: 6,
   place: 1,
   group: 'needs_you',
-  reason: { rule: 'pain_rising', sentence: 'Right knee hurt 5 of 10 on Monday.', since: '2026-11-10', kind: 'derived', source: 'silbernagel-2007' },
+  ready: 0, reason: { rule: 'pain_rising', sentence: 'Right knee hurt 5 of 10 on Monday.', since: '2026-11-10', kind: 'derived', source: 'silbernagel-2007' },
   happened: '3 of 3 sessions done.',
   suggestion: { sentence: 'Ease off one rung.', flag_id: 'f1', action: 'ease_off' },
   adherence: {} as CaseloadRow['adherence'],

@@ -54,6 +54,7 @@ export interface Next {
 export function nextStep({ client, suggestion, group, reason }: CaseloadRow): Next | null {
   const person = `/clients/${client.id}`;
   if (suggestion?.flag_id) return { does: 'decide', to: `${person}?flag=${suggestion.flag_id}` };
+  if (suggestion?.action === 'decide') return { does: 'decide', to: `${person}?at=suggestions` };
   if (group === 'no_program') return { does: 'program', to: `${person}/program` };
   if (reason.rule === 'never_paired') return { does: 'phones', to: `${person}/phones` };
   if (reason.rule === 'refused_entries') return { does: 'look', to: `${person}?at=aside` };

@@ -21,6 +21,10 @@ export function ClientFieldSet({ form, errors, onChange }: Props) {
     <>
       <Field label={t('clientName')} hint={t('clientNameHint')} name="display_name" autoComplete="off" required value={form.display_name} onInput={set('display_name')} error={errors.display_name} />
       <Field label={t('birthYear')} hint={t('birthYearHint')} name="birth_year" inputMode="numeric" autoComplete="off" value={form.birth_year} onInput={set('birth_year')} error={errors.birth_year} />
+      <Select label={t('sex')} hint={t('forNormsHint')} value={form.sex} onChange={set('sex')}
+        options={[{ value: '', label: t('sexOpen') }, { value: 'female', label: t('sex_female') }, { value: 'male', label: t('sex_male') }]} />
+      <Field label={t('heightCm')} hint={t('forNormsHint')} name="height_cm" inputMode="decimal" unit="cm" autoComplete="off" value={form.height_cm} onInput={set('height_cm')} error={errors.height_cm} />
+      <Field label={t('massKg')} hint={t('forNormsHint')} name="body_mass_kg" inputMode="decimal" unit="kg" autoComplete="off" value={form.body_mass_kg} onInput={set('body_mass_kg')} error={errors.body_mass_kg} />
       <Select label={t('timeZone')} hint={t('timeZoneHint')} value={form.time_zone} options={zones(form.time_zone)} onChange={set('time_zone')} />
       <Several legend={t('kitLegend')} options={KIT.map((value) => ({ value, label: t(`kit_${value}`) }))} value={form.kit} onChange={set('kit')} />
       <Select label={t('usualPain')} hint={t('usualPainHint')} value={form.usual_pain} options={ratings(0)} onChange={set('usual_pain')} />

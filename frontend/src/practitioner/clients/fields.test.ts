@@ -6,12 +6,12 @@ import { secondsLeft } from './Invite';
 vi.stubGlobal('navigator', { languages: ['en-GB'] });
 
 const client: Client = {
-  id: 'c', display_name: 'Emil Tarrow', birth_year: 1979, time_zone: 'Europe/Vienna', kit: ['step', 'mat'], usual_pain: 1, thresholds: { pain_stop: 6 },
+  id: 'c', display_name: 'Emil Tarrow', birth_year: 1979, sex: 'male', height_cm: 178.5, body_mass_kg: null, time_zone: 'Europe/Vienna', kit: ['step', 'mat'], usual_pain: 1, thresholds: { pain_stop: 6 },
   note: '', created_at: '', archived_at: null, version: 3,
 };
 
 it('comes back as it went in', () => {
-  expect(fieldsOf(formOf(client))).toEqual({ display_name: 'Emil Tarrow', birth_year: 1979, time_zone: 'Europe/Vienna', kit: ['mat', 'step'], usual_pain: 1, thresholds: { pain_stop: 6 }, note: '' });
+  expect(fieldsOf(formOf(client))).toEqual({ display_name: 'Emil Tarrow', birth_year: 1979, sex: 'male', height_cm: 178.5, body_mass_kg: null, time_zone: 'Europe/Vienna', kit: ['mat', 'step'], usual_pain: 1, thresholds: { pain_stop: 6 }, note: '' });
 });
 
 it('needs a name, and a year that can be one or none', () => {

@@ -1,6 +1,8 @@
 import { Button } from '../../shared/form/Button';
 import type { ProgramContent } from '../../shared/program';
 import { failureFrom } from '../api/request';
+import { Link } from '../../shared/router';
+import { t } from '../words';
 import { updateClient } from '../api/calls';
 import { readClient } from './calls';
 import type { Kit } from '../api/types';
@@ -38,6 +40,9 @@ export function Problems({ editor }: { editor: Editor }) {
   );
 }
 
+/** What is wrong with no field, and is mended on the page of the screening. */
+const SCREENING = ['not_screened', 'clearance_recommended', 'clearance_needed'];
+
 function title(known: boolean, errors: number, warnings: number): string {
   if (!known) return e('checking');
   if (errors && warnings) return `${e('errorsCount', { n: errors })} ${e('warningsCount', { n: warnings })}`;
@@ -60,6 +65,7 @@ function Problem({ editor, problem, of }: { editor: Editor; problem: Finding; of
       <span class="ed-row">
         {current && problem.pointer && <Button small kind="quiet" onClick={() => goTo(editor, problem.pointer)} aria-label={`${e('goToField')}: ${problem.message}`}>{e('goToField')}</Button>}
         {current && fix && <Button small onClick={repair}>{fix.label}</Button>}
+        {SCREENING.includes(problem.code) && <Link class="btn small" to={`/clients/${editor.client.value.id}/screening`}>{t(problem.code === 'not_screened' ? 'scrTitle' : 'scrRecordClearance')}</Link>}
         {current && problem.code === 'kit_missing' && <KitIsThere editor={editor} pointer={problem.pointer} of={of} />}
       </span>
     </li>

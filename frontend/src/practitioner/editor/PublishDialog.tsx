@@ -2,6 +2,8 @@ import { useState } from 'preact/hooks';
 import { Dialog } from '../../shared/Dialog';
 import { Button } from '../../shared/form/Button';
 import { Field } from '../../shared/form/Field';
+import { Link } from '../../shared/router';
+import { t } from '../words';
 import { draft, dropDraft } from '../api/drafts';
 import type { Editor } from './editor';
 import { failureWords } from './failure';
@@ -36,6 +38,7 @@ function NotYet({ editor, onClose }: { editor: Editor; onClose: () => void }) {
   return (
     <>
       <p>{whyNot(editor)}</p>
+      {editor.checker.checked.value?.checks.problems.some(({ code }) => code === 'clearance_needed') && <p><ToClearance client={editor.client.value.id} /></p>}
       <div class="foot"><Button kind="main" onClick={leave}>{e('backToProgram')}</Button></div>
     </>
   );
@@ -61,7 +64,7 @@ function Ready({ editor, onClose }: { editor: Editor; onClose: () => void }) {
       <Summary editor={editor} />
       <Field label={e('messageLabel')} hint={e('messageHint')} multiline value={message.value} onInput={(text) => (message.value = text)} />
       <Field label={e('noteLabel')} hint={e('noteRecordHint')} multiline value={note.value} onInput={(text) => (note.value = text)} />
-      <p role="alert" class="error">{outcome?.kind === 'failed' && failureWords(outcome.failure)}</p>
+      <div role="alert">{outcome?.kind === 'failed' && <p class="error">{failureWords(outcome.failure)} {needsClearance(outcome) && <ToClearance client={id} />}</p>}</div>
       <p role="status">{busy ? e('publishing') : ''}</p>
       <div class="foot">
         <Button kind="main" type="submit">{e('publish', { number: editor.nextNumber.value })}</Button>
@@ -70,6 +73,12 @@ function Ready({ editor, onClose }: { editor: Editor; onClose: () => void }) {
     </form>
   );
 }
+
+const needsClearance = ({ failure }: Extract<Outcome, { kind: 'failed' }>): boolean => failure.kind === 'problem' && failure.problem.code === 'clearance-needed';
+
+const ToClearance = ({ client }: { client: string }) => (
+  <>{t('scrNotPublished')} <Link to={`/clients/${client}/screening`}>{t('scrRecordClearance')}</Link></>
+);
 
 function Summary({ editor }: { editor: Editor }) {
   const checks = editor.checker.checked.value?.checks;

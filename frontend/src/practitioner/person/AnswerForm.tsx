@@ -42,14 +42,15 @@ const Note = ({ flag, note, missing }: Answering) => (
 /** The words of an answer that has some, and the button that gives it. */
 function Words({ answering, action, onClose }: { answering: Answering; action: Action; onClose: () => void }) {
   const { flag, note, message, missing, give } = answering;
-  const first = action === 'close' ? 'note' : 'message';
+  const isNote = action === 'close' || action === 'clear';
+  const first = isNote ? 'note' : 'message';
   useEffect(() => document.getElementsByName(`${first}.${flag.id}`)[0]?.focus(), [action]);
   return (
     <form class="answer-words" onSubmit={(event) => { event.preventDefault(); void give(action); }}>
-      {action === 'close'
-        ? <Field label={t('closeWhy')} hint={t('closeWhyHint')} name={`note.${flag.id}`} value={note.value} onInput={(text) => (note.value = text)} error={missing.note} />
+      {isNote
+        ? <Field label={t(action === 'clear' ? 'clearWhat' : 'closeWhy')} hint={t(action === 'clear' ? 'clearWhatHint' : 'closeWhyHint')} name={`note.${flag.id}`} value={note.value} onInput={(text) => (note.value = text)} error={missing.note} />
         : <Field multiline label={t('messageToClient')} hint={t('messageToClientHint')} name={`message.${flag.id}`} value={message.value} onInput={(text) => (message.value = text)} error={missing.message} />}
-      {action !== 'close' && <Note {...answering} />}
+      {!isNote && <Note {...answering} />}
       <div class="answers"><Button small kind="main" type="submit">{giveWords(action, flag.rule)}</Button> <Button small kind="quiet" onClick={onClose}>{t('cancel')}</Button></div>
     </form>
   );

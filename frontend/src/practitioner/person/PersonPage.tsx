@@ -12,7 +12,9 @@ import { t } from '../words';
 import { About, Adherence } from './About';
 import { Aside } from './Aside';
 import { Flags } from './Flags';
+import { Standing } from '../screening/Standing';
 import { Strip } from './Strip';
+import { Suggestions } from './suggestions/Suggestions';
 import { Timeline } from './Timeline';
 import { Versions } from './Versions';
 import { Messages, Notes } from './Words';
@@ -42,6 +44,8 @@ function useNews(overview: Overview | null): void {
 function Body({ overview, now }: { overview: Overview; now: Date }) {
   const { id, time_zone } = overview.client;
   const hasDays = overview.days.length > 0 || overview.pain.length > 0;
+  // What needs a person now comes before what could be more.
+  const hasOpen = overview.flags.some(({ status }) => status === 'open');
   return (
     <div class="two">
       <div class="seen">
@@ -49,7 +53,10 @@ function Body({ overview, now }: { overview: Overview; now: Date }) {
         <section aria-labelledby="strip"><h2 id="strip">{t('stripTitle')}</h2>{hasDays ? <Strip overview={overview} now={now} /> : <p class="soft">{t('stripEmpty')}</p>}</section>
       </div>
       <div class="side">
+        <Standing client={id} />
+        {!hasOpen && <Suggestions client={id} />}
         <Flags client={id} flags={overview.flags} />
+        {hasOpen && <Suggestions client={id} />}
         <Aside client={id} zone={time_zone} />
         <Messages overview={overview} />
         <About overview={overview} />

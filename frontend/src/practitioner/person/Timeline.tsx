@@ -5,6 +5,7 @@ import { request, failureFrom, type Failure } from '../api/request';
 import type { Overview, Timeline as Page } from '../api/types';
 import { FailureLine } from '../parts/status';
 import { t } from '../words';
+import { wantedDay } from './lookAt';
 import { wholeDays, type Heard, type Names, type ToldDay } from './tellTimeline';
 
 /** Days shown at first and added at each press. House value. */
@@ -54,13 +55,22 @@ function useTimeline(overview: Overview) {
 
 const Day = ({ told: { day, sentences }, zone }: { told: ToldDay; zone: string }) => (
   <section class="told">
-    <h3>{dayShort(day)}</h3>
+    <h3 id={`told-${day}`} tabIndex={-1}>{dayShort(day)}</h3>
     <ul>{sentences.map(({ id, at, text }) => <li key={id}><span class="soft tnum">{time(at, zone)}</span> {text}</li>)}</ul>
   </section>
 );
 
 function Loaded({ overview }: { overview: Overview }) {
   const { days, hasMore, failure, earlier, again } = useTimeline(overview);
+  const wanted = wantedDay.value;
+  useEffect(() => {
+    if (!wanted || !days) return;
+    const heading = document.getElementById(`told-${wanted}`);
+    if (!heading && hasMore) return earlier();
+    wantedDay.value = null;
+    heading?.focus();
+    heading?.scrollIntoView({ block: 'center' });
+  }, [wanted, days?.length]);
   return (
     <>
       {!days && !failure && <p role="status">{t('loading')}</p>}
@@ -75,10 +85,13 @@ function Loaded({ overview }: { overview: Overview }) {
 /** Everything the phone said; fetched only when it is opened. */
 export function Timeline({ overview }: { overview: Overview }) {
   const [open, setOpen] = useState(false);
+  useEffect(() => {
+    if (wantedDay.value) setOpen(true);
+  }, [wantedDay.value]);
   return (
     <section aria-labelledby="timeline" class="screen-only">
       <h2 id="timeline">{t('timelineTitle')}</h2>
-      <details onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <details open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary>{t('timelineOpen')}</summary>
         {open && <Loaded overview={overview} />}
       </details>

@@ -7,10 +7,11 @@ export interface Answer { action: Action; note: string; message: string }
 export type Lacks = { note?: string; message?: string };
 
 const SENDS: readonly Action[] = ['hold', 'message'];
+const NEEDS_NOTE: readonly Action[] = ['close', 'clear'];
 
 /** What is still missing before the answer can be given. */
 export function lacks({ action, note, message }: Answer): Lacks {
-  if (action === 'close' && !note.trim()) return { note: t('noteMissing') };
+  if (NEEDS_NOTE.includes(action) && !note.trim()) return { note: t(action === 'clear' ? 'clearNoteMissing' : 'noteMissing') };
   if (SENDS.includes(action) && !message.trim()) return { message: t('messageNeeded') };
   return {};
 }
@@ -25,11 +26,12 @@ export const answerWords = (action: Action, rule: Rule): string =>
   t(action === 'hold' && rule === 'red_flag_symptom' ? 'answer_hold_symptom' : `answer_${action}`);
 
 /** Answers that are given with words: pressing them opens the words, and a second button gives the answer. */
-export const takesWords = (action: Action): boolean => action === 'close' || SENDS.includes(action);
+export const takesWords = (action: Action): boolean => NEEDS_NOTE.includes(action) || SENDS.includes(action);
 
 /** What the button says that gives an answer whose words are open. */
 export function giveWords(action: Action, rule: Rule): string {
   if (action === 'hold') return t(rule === 'red_flag_symptom' ? 'answer_hold_symptom' : 'holdNow');
+  if (action === 'clear') return t('clearNow');
   return t(action === 'close' ? 'closeNow' : 'messageNow');
 }
 
@@ -45,6 +47,7 @@ export function shortCitation({ authors, year }: Pick<Flag['source'], 'authors' 
 export function decidedWords(action: Action, { program_number }: Pick<Decided, 'program_number'>): string {
   if (program_number !== null) return t('decidedPublished', { number: program_number });
   if (SENDS.includes(action)) return t('decidedMessage');
+  if (action === 'clear') return t('decidedCleared');
   return t(action === 'close' ? 'decidedClosed' : 'decidedAcknowledged');
 }
 

@@ -4,9 +4,12 @@ import type en from '../en';
 import caseload from './caseload';
 import client from './client';
 import flag from './flag';
+import intake from './intake';
 import person from './person';
+import progress from './progress';
 import shell from './shell';
+import tests from './tests';
 import timeline from './timeline';
 
-const de: Translation<typeof en> = { ...shell, ...caseload, ...client, ...person, ...flag, ...timeline };
+const de: Translation<typeof en> = { ...shell, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...intake, ...tests };
 export default de;

@@ -2,8 +2,11 @@
 import caseload from './caseload';
 import client from './client';
 import flag from './flag';
+import intake from './intake';
 import person from './person';
+import progress from './progress';
 import shell from './shell';
+import tests from './tests';
 import timeline from './timeline';
 
-export default { ...shell, ...caseload, ...client, ...person, ...flag, ...timeline } as const;
+export default { ...shell, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...intake, ...tests } as const;
