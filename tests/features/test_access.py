@@ -277,7 +277,8 @@ def test_the_practice_itself_gets_an_answer_everywhere(practice: Practice, app: 
         if operation.name == "listen" or operation.method not in ("GET", "POST"):
             continue
         response = practice.ask(practice.house.http, operation)
-        assert response.status_code in (200, 201, 204, 409, 422), (operation, response.text)
+        # 412: an earlier operation of this walk has published meanwhile.
+        assert response.status_code in (200, 201, 204, 409, 412, 422), (operation, response.text)
 
 
 def test_every_write_from_another_site_is_refused(practice: Practice, app: FastAPI) -> None:
