@@ -1,9 +1,10 @@
 /** What the pages read of this phone: the outbox's signals, joined into the plan and how far each session has come. */
 import { computed, signal } from '@preact/signals';
 import { addDays, daysBetween, dayAndTime, mondayOf, time, today } from '../shared/dates';
-import { acknowledged, device, earlier, events, lastReceivedAt, olderPrograms, practice, program, sessions, settings, waitingSince } from '../outbox';
+import { acknowledged, answers, device, earlier, events, lastReceivedAt, olderPrograms, practice, program, sessions, settings, waitingSince } from '../outbox';
 import { dayOf } from '../outbox/fold';
 import { painThresholds } from './care/advice';
+import { clearedOf, locksOf } from './care/lock';
 import { since } from './season/since';
 import { dayPlan, progressIn } from './session/day';
 import { wholePlan, type Planned, type Version } from './session/plan';
@@ -44,6 +45,10 @@ export const practitioner = computed(() => practice.value?.practitioner ?? devic
 /** "Maren", as one speaks of her; the whole name stands on Practice. */
 export const firstName = computed(() => practitioner.value.split(' ')[0] ?? '');
 export const thresholds = computed(() => painThresholds(settings.value?.thresholds));
+
+/** Reports of a sign that stop training now; nobody trains while there is one. */
+export const locks = computed(() => locksOf(events.value, answers.value));
+export const cleared = computed(() => clearedOf(events.value, answers.value));
 
 /** "18:09" today, "Wed 18:09" before. */
 export const whenWords = (at: string): string => (today(new Date(at)) === day.value ? time(at) : dayAndTime(at));

@@ -11,6 +11,8 @@ export interface Program {
   effective_on: string;
   /** What changed against the version before, in sentences. */
   changes: string[];
+  /** What is new in a prescription since the version before; its sentence stands on the exercise card. */
+  changed?: { prescription: string; sentence: string }[];
   content: ProgramContent;
   /** The library entries this version uses, whole. */
   exercises: LibraryExercise[];
@@ -38,7 +40,7 @@ export interface LibraryVariant {
   load: 'none' | 'optional' | 'required';
 }
 export interface Message { id: string; from: string; text: string; sent_at: string; flag_id?: string | null }
-export interface FlagAnswer { flag_id: string; action: string; message?: string | null; decided_at: string }
+export interface FlagAnswer { flag_id: string; action: string; event_ids?: string[]; message?: string | null; decided_at: string }
 
 export interface Feed {
   practice: Practice | null;

@@ -8,7 +8,7 @@ import { Trouble } from '../parts/Kept';
 import { because, exerciseName, sessionPath, setPath } from '../parts/names';
 import { RestBar } from '../parts/RestBar';
 import { BackLink, Screen } from '../parts/Screen';
-import { day, progressFor } from '../phone';
+import { day, locks, progressFor } from '../phone';
 import { lay, takeUp, type Really } from '../session/actions';
 import { findExercise } from '../session/library';
 import { reallyDone } from '../session/log';
@@ -16,6 +16,7 @@ import type { Planned } from '../session/plan';
 import { setAfter, setKey, setsOf, type SetPlace } from '../session/progress';
 import { restIsOver } from '../session/rest';
 import { t } from '../words';
+import { Locked } from './care/Locked';
 import { Cues, Dose, Plate, Texts } from './exercise/Card';
 import { Hold } from './exercise/Hold';
 import { LeaveOut } from './exercise/LeaveOut';
@@ -105,5 +106,6 @@ export function Exercise({ params }: { params: Record<string, string> }) {
   const planned = usePlanned(params.id ?? '');
   const key = setKey(params.prescription ?? '', Number(params.round));
   const set = planned && setsOf(planned.session).find((one) => one.key === key);
+  if (locks.value.length > 0) return <Locked />;
   return planned && set ? <Card key={key} planned={planned} set={set} /> : <NotFound />;
 }

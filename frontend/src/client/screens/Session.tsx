@@ -1,7 +1,9 @@
 import { Kept } from '../parts/Kept';
 import { dayWords } from '../parts/names';
 import { BackLink, Screen } from '../parts/Screen';
+import { locks } from '../phone';
 import { t } from '../words';
+import { Locked } from './care/Locked';
 import { NotFound } from './NotFound';
 import { SessionBody, SessionFoot, sessionTitle, StopEarly, usePlanned } from './today/SessionView';
 
@@ -9,6 +11,7 @@ import { SessionBody, SessionFoot, sessionTitle, StopEarly, usePlanned } from '.
 export function Session({ params }: { params: Record<string, string> }) {
   const planned = usePlanned(params.id ?? '');
   if (!planned) return <NotFound />;
+  if (locks.value.length > 0) return <Locked />;
   return (
     <Screen
       title={sessionTitle(planned)}

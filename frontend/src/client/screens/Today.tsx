@@ -6,10 +6,11 @@ import { Kept } from '../parts/Kept';
 import { dayWords } from '../parts/names';
 import { Notices } from '../parts/Notices';
 import { Screen } from '../parts/Screen';
-import { day, dayNow, firstName, progressFor } from '../phone';
+import { day, dayNow, firstName, locks, progressFor } from '../phone';
 import { mainSession, type DayPlan } from '../session/day';
 import type { Planned } from '../session/plan';
 import { t } from '../words';
+import { ClearedNews, Locked } from './care/Locked';
 import { AlsoToday, Extras, Morning, NewVersion, StillOpen } from './today/Lists';
 import { hurtPath, SessionBody, SessionFoot, sessionTitle, StopEarly } from './today/SessionView';
 
@@ -59,6 +60,7 @@ function EmptyDay({ plan }: { plan: DayPlan }) {
       foot={<div class="row steps"><ButtonLink kind="hurt" to={hurtPath()}>{t('itHurts')}</ButtonLink></div>}
     >
       <Notices />
+      <ClearedNews />
       <Morning />
       <NewVersion among={null} />
       <div class="quiet">
@@ -81,6 +83,7 @@ function TrainingDay({ planned, plan }: { planned: Planned; plan: DayPlan }) {
       foot={<SessionFoot planned={planned} />}
     >
       <Notices />
+      <ClearedNews />
       <Morning />
       <NewVersion among={planned} />
       <SessionBody planned={planned} />
@@ -93,6 +96,7 @@ function TrainingDay({ planned, plan }: { planned: Planned; plan: DayPlan }) {
 }
 
 export function Today() {
+  if (locks.value.length > 0) return <Locked />;
   const plan = dayNow.value;
   const main = mainSession(plan, progressFor);
   return main ? <TrainingDay planned={main} plan={plan} /> : <EmptyDay plan={plan} />;

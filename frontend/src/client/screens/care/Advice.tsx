@@ -8,7 +8,7 @@ import { Trouble } from '../../parts/Kept';
 import { sessionPath } from '../../parts/names';
 import { Screen } from '../../parts/Screen';
 import { EmergencyText, RedFlags } from '../../parts/Urgent';
-import { findPlanned, firstName, progressFor, thresholds } from '../../phone';
+import { findPlanned, firstName, locks, progressFor, thresholds } from '../../phone';
 import { leaveOutMovement, swap, withdraw } from '../../session/actions';
 import { findExercise, rungsAround } from '../../session/library';
 import { painOf } from '../../session/log';
@@ -68,12 +68,14 @@ export function Advice({ params }: { params: Record<string, string> }) {
   if (!event) return <NotFound />;
   const stands = standing(events.value).some((one) => one.id === event.id);
   const planned = findPlanned(String(event.body.planned_id ?? ''));
-  const open = planned && event.body.when !== 'next_morning' && !progressFor(planned.planned_id).finished ? planned : null;
+  const locked = locks.value.length > 0;
+  const open = planned && !locked && event.body.when !== 'next_morning' && !progressFor(planned.planned_id).finished ? planned : null;
   const worth = painOf(event).rating >= thresholds.value.acceptable_from;
   const title = stands ? t('adviceTitle', { place: placeWords(placeOf(event)), rating: painOf(event).rating }) : t('takenBack');
   return (
     <Screen title={title} foot={<><Trouble /><ButtonLink kind="main" wide to={open ? sessionPath(open.planned_id) : '/'}>{t(open ? 'goBackSession' : 'goToToday')}</ButtonLink></>}>
-      {stands && <Words event={event} />}
+      {stands && locked && <p class="urgent"><b>{t('lockedTitle')}.</b> {t('lockedUntil', { practitioner: firstName.value })}</p>}
+      {stands && !locked && <Words event={event} />}
       {stands && open && worth && <Steps planned={open} prescription={String(event.body.prescription ?? '')} />}
       <div class="block"><RedFlags /><EmergencyText /></div>
       {stands && <p class="note">{t('answersWhen', { practitioner: firstName.value, reply: practice.value?.reply_time_text ?? '' })}</p>}

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { events, record } from '../../../outbox';
+import { events, record, type Event } from '../../../outbox';
 import { standing } from '../../../outbox/fold';
 import { Button } from '../../../shared/form/Button';
 import { Field } from '../../../shared/form/Field';
@@ -10,9 +10,11 @@ import { Trouble } from '../../parts/Kept';
 import { BackLink, Screen } from '../../parts/Screen';
 import { EmergencyText } from '../../parts/Urgent';
 import { firstName } from '../../phone';
-import { attempt, withdraw } from '../../session/actions';
+import { attempt } from '../../session/actions';
+import { endRest, rest } from '../../session/rest';
 import { t } from '../../words';
 import { NotFound } from '../NotFound';
+import { Slip } from './Slip';
 
 /** Every sign to stop for, by how soon help is needed. Always at hand, also offline. */
 export function StopList() {
@@ -35,7 +37,7 @@ export function StopList() {
   );
 }
 
-const DO = { now: 'doNow', same_day: 'doSameDay', ask: 'doAsk' } as const;
+export const DO = { now: 'doNow', same_day: 'doSameDay', ask: 'doAsk' } as const;
 
 /** One sign: what to do first, then one tap to tell the practice. */
 export function StopSign({ params }: { params: Record<string, string> }) {
@@ -45,13 +47,14 @@ export function StopSign({ params }: { params: Record<string, string> }) {
 
 function Sign({ symptom }: { symptom: Symptom }) {
   const [note, setNote] = useState('');
-  const [told, setTold] = useState<string | null>(null);
-  const stands = told !== null && standing(events.value).some((event) => event.id === told);
+  const [told, setTold] = useState<Event | null>(null);
+  const stands = told !== null && standing(events.value).some((event) => event.id === told.id);
   const practitioner = firstName.value;
   const tell = () =>
     attempt(async () => {
       const stored = await record('symptom_reported', { symptom, ...(note.trim() && { note: note.trim() }) });
-      setTold(stored.id);
+      setTold(stored);
+      if (rest.value) endRest(); // nothing of the session may ring any more
     });
   return (
     <Screen title={t(`symptom_${symptom}`)} where={<BackLink to="/stop">{t('stopTitle')}</BackLink>}>
@@ -65,8 +68,8 @@ function Sign({ symptom }: { symptom: Symptom }) {
         <Button wide onClick={() => void tell()}>{t('tellPractice')}</Button>
       </div>}
       <Trouble />
-      <p role="status">{stands ? t('told', { practitioner }) : told !== null && t('takenBack')}</p>
-      {stands && <Button kind="quiet" onClick={() => void withdraw(told)}>{t('undo')}</Button>}
+      <p role="status">{stands ? `${t('told', { practitioner })} ${t('lockedUntil', { practitioner })}` : told !== null && t('takenBack')}</p>
+      {stands && <Slip event={told} />}
       <p class="note told-nobody">{t('toldNobody')}</p>
     </Screen>
   );

@@ -6,7 +6,8 @@ import { day, firstName, lastContact, practiceName, whenWords } from '../../phon
 import { t } from '../../words';
 import { StorageWords } from '../pair/parts';
 
-function Send() {
+/** Sends and fetches at once, and says how it went. */
+export function Send() {
   const [state, setState] = useState<'' | 'sending' | 'sent' | 'not_sent'>('');
   const send = async () => {
     setState('sending');
