@@ -10,6 +10,7 @@ import { PersonPage } from './person/PersonPage';
 import { LoadPage } from './load/LoadPage';
 import { ScreeningPage } from './screening/ScreeningPage';
 import { SourcesPage } from './sources/SourcesPage';
+import { TestsPage } from './assessment/TestsPage';
 import { t } from './words';
 
 /** Every page of the desk. The first that fits is shown. */
@@ -23,6 +24,7 @@ export const routes: readonly Route[] = [
   { path: '/clients/:id/screening', page: ScreeningPage, title: () => t('scrTitle') },
   { path: '/clients/:id/load', page: LoadPage, title: () => t('loadTitle') },
   { path: '/sources', page: SourcesPage, title: () => t('sourcesTitle') },
+  { path: '/clients/:id/tests', page: TestsPage, title: () => t('tstTitle') },
   ...editorRoutes,
 ];
 export const otherwise: Route = { path: '/', page: NotFound, title: () => t('notFoundTitle') };

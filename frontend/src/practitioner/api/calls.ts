@@ -32,6 +32,6 @@ export const recordClearance = (client: string, clearance: { given_by: string; g
 export interface TestEntry { code: string; value: number; side: 'left' | 'right' | null; taken_on: string | null; protocol: Record<string, string>; note: string }
 export const recordTest = (client: string, entry: TestEntry) => data<TestResult>('POST', `/clients/${client}/tests`, entry);
 export const withdrawTest = (result: string) => data<unknown>('POST', `/tests/${result}/withdrawals`);
-export const rateActivities = (client: string, activities: readonly { name: string; rating: number }[]) =>
-  data<unknown>('POST', `/clients/${client}/functional-scales`, { activities });
+export const rateActivities = (client: string, activities: readonly { name: string; rating: number }[], taken_on: string | null = null) =>
+  data<unknown>('POST', `/clients/${client}/functional-scales`, { activities, taken_on });
 export const withdrawRating = (scale: string) => data<unknown>('POST', `/functional-scales/${scale}/withdrawals`);

@@ -12,6 +12,7 @@ export function Standing({ client }: { client: string }) {
       {data && <p class={isOpen ? 'call' : 'soft'}>{t(`scrState_${data.state}`)}</p>}
       <p class="actions">
         <Link class="btn small quiet" to={`/clients/${client}/screening`}>{t('scrTitle')}</Link>
+        <Link class="btn small quiet" to={`/clients/${client}/tests`}>{t('tstTitle')}</Link>
         <Link class="btn small quiet" to={`/clients/${client}/load`}>{t('loadTitle')}</Link>
       </p>
     </nav>

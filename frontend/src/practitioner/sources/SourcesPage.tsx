@@ -61,7 +61,7 @@ function Body({ works, numbers }: Sources) {
     <>
       <Field type="search" label={t('sourcesFilter')} value={wanted.value} onInput={(to) => (wanted.value = to)} autoComplete="off" name="sources-filter" />
       <p class="soft note" role="status">{t('sourcesFound', { n: found.length })}</p>
-      <section aria-labelledby="numbers"><h2 id="numbers">{t('sourcesNumbers')}</h2><NumberTable numbers={found} works={byKey} /></section>
+      <section><h2>{t('sourcesNumbers')}</h2><NumberTable numbers={found} works={byKey} /></section>
       <section aria-labelledby="works"><h2 id="works">{t('sourcesWorks')}</h2><ul class="words">{foundWorks.map((work) => <OneWork key={work.key} work={work} />)}</ul></section>
     </>
   );
