@@ -8,8 +8,9 @@ import { Trouble } from '../parts/Kept';
 import { because, exerciseName, sessionPath, setPath } from '../parts/names';
 import { RestBar } from '../parts/RestBar';
 import { BackLink, Screen } from '../parts/Screen';
-import { day, locks, progressFor } from '../phone';
+import { day, locks, plan, progressFor } from '../phone';
 import { lay, takeUp, type Really } from '../session/actions';
+import { changedSince } from '../session/changed';
 import { findExercise } from '../session/library';
 import { reallyDone } from '../session/log';
 import type { Planned } from '../session/plan';
@@ -79,6 +80,7 @@ function Card({ planned, set }: Here) {
   const dose = doseInUse(planned, set, progress);
   const settled = progress.done.has(set.key) || progress.left_out.has(set.key);
   const { rounds } = planned.session as Circuit;
+  const change = changedSince(planned, set.prescription.key, plan.value, progressFor);
   const at = t('setPlace', { round: set.round, rounds, set: set.index + 1, sets: setsOf(planned.session).length });
   const home = planned.day.date === day.value ? '/' : sessionPath(planned.planned_id);
   return (
@@ -90,6 +92,7 @@ function Card({ planned, set }: Here) {
     >
       <p class="sr" role="status">{restIsOver.value && t('restOver')}</p>
       <Plate variant={variant} note={set.prescription.note} />
+      {change && <p class="changed"><b>{t('changedSince')}</b> {change}</p>}
       <Dose dose={dose} />
       {dose.hold_s !== null && !settled && <Hold dose={dose} setName={`${planned.planned_id} ${set.key}`} />}
       <Cues exercise={exercise} />

@@ -9,6 +9,7 @@ export interface Version {
   effective_on: LocalDate;
   published_at: string;
   changes: string[];
+  changed?: { prescription: string; sentence: string }[];
   content: ProgramContent;
   exercises: readonly Exercise[];
 }

@@ -5,7 +5,8 @@ import { Arrow } from '../../../shared/marks/marks';
 import { navigate } from '../../../shared/router';
 import { answersWords, exerciseName, sessionNote, sessionPath, setPath, walkWords } from '../../parts/names';
 import { RestBar } from '../../parts/RestBar';
-import { findPlanned, isFromEarlier, progressFor, stonesFromEarlier } from '../../phone';
+import { findPlanned, isFromEarlier, plan, progressFor, stonesFromEarlier } from '../../phone';
+import { changedSince } from '../../session/changed';
 import { restIsOver } from '../../session/rest';
 import type { Planned } from '../../session/plan';
 import { laidCount, nextSet } from '../../session/progress';
@@ -29,6 +30,14 @@ function Finished({ planned }: { planned: Planned }) {
 
 function newerWaits(planned: Planned): boolean {
   return program.value !== null && program.value.number > planned.version.number;
+}
+
+/** Which movements have a new dose; the card of each says what is new. */
+function Changed({ planned }: { planned: Planned }) {
+  if (!planned.version.changed?.length || planned.session.kind !== 'circuit') return null;
+  const changed = planned.session.prescriptions.filter((one) => changedSince(planned, one.key, plan.value, progressFor));
+  if (changed.length === 0) return null;
+  return <p class="note session-note"><b>{t('changedSince')}</b> {changed.map((one) => exerciseName(planned, one)).join(', ')}</p>;
 }
 
 function CircuitBody({ planned }: { planned: Planned }) {
@@ -66,6 +75,7 @@ export function SessionBody({ planned }: { planned: Planned }) {
   return (
     <>
       {planned.session.note && <p class="note session-note">{planned.session.note}</p>}
+      <Changed planned={planned} />
       <FromEarlier planned_id={planned.planned_id} />
       {planned.session.kind === 'circuit' ? <CircuitBody planned={planned} /> : <WalkBody planned={planned} />}
     </>

@@ -37,6 +37,7 @@ const session: Translation<typeof en> = {
   doneWord: 'Erledigt.',
   newTitle: 'Neu von {practitioner}',
   newSeen: 'In Ordnung',
+  changedSince: 'Anders als beim letzten Mal:',
   newLater: 'Eine neue Fassung gilt ab dem nächsten Mal.',
   morningTitle: 'Wie ist es heute Morgen: {place}?',
   morningWhy: 'Gestern war es {rating} von 10.',

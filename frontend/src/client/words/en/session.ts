@@ -35,6 +35,7 @@ const session = {
   doneWord: 'Done.',
   newTitle: 'New from {practitioner}',
   newSeen: 'All right',
+  changedSince: 'Changed since last time:',
   newLater: 'A new version starts next time.',
   morningTitle: 'How is it this morning: {place}?',
   morningWhy: 'Yesterday it was {rating} of 10.',
