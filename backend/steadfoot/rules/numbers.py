@@ -76,8 +76,5 @@ def _of_module(module: ModuleType) -> list[Number]:
 
 
 def _cited(annotation: object) -> Cited | None:
-    for inner in get_args(annotation):
-        for extra in getattr(inner, "__metadata__", ()):
-            if isinstance(extra, Cited):
-                return extra
-    return None
+    beside = (extra for inner in get_args(annotation) for extra in getattr(inner, "__metadata__", ()))
+    return next((extra for extra in beside if isinstance(extra, Cited)), None)
