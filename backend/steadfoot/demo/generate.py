@@ -18,11 +18,14 @@ from steadfoot.identity import service as identity
 from steadfoot.identity.access import DeviceAccess, PractitionerAccess
 from steadfoot.identity.pairing import invite, pair
 from steadfoot.identity.schemas import ClientBody, Delivery
+from steadfoot.intake.schemas import ClearanceBody, ScreeningAnswers, ScreeningBody
+from steadfoot.intake.service import clear, screen
 from steadfoot.monitoring.service import refresh_findings
 from steadfoot.programs.content import Goal, ProgramContent, Walk
 from steadfoot.programs.schemas import FromTemplateBody
 from steadfoot.programs.service import planned_between, publish, versions_of
 from steadfoot.programs.templates import lay_out, template_of
+from steadfoot.rules.screening import Intensity
 
 PASSWORD = "five huts over one ridge"
 _ZONE = ZoneInfo(ZONE)
@@ -86,6 +89,7 @@ def _live(
     client_id = _take_on(session, access, person, today, begun)
     if person.template is None:
         return client_id
+    _screen(session, access, client_id, person, begun)
     _publish_versions(session, access, client_id, person, first, today, begun)
     if person.paired:
         device = _pair(session, access, client_id, begun)
@@ -105,6 +109,19 @@ def _take_on(session: Session, access: PractitionerAccess, person: Person, today
         usual_pain=person.usual_pain,
     )
     return identity.create_client(session, access, body, at).id
+
+
+def _screen(session: Session, access: PractitionerAccess, client_id: str, person: Person, at: datetime) -> None:
+    """Ask the health questions, and record the go-ahead of whoever needed one."""
+    answers = ScreeningAnswers(
+        regular_activity=True,
+        known_disease=person.cleared_by is not None,
+        signs_or_symptoms=False,
+        intensity=Intensity.VIGOROUS,
+    )
+    screen(session, access, client_id, ScreeningBody(answers=answers), at)
+    if person.cleared_by is not None:
+        clear(session, access, client_id, ClearanceBody(given_by=person.cleared_by, note="By telephone"), at)
 
 
 def _publish_versions(

@@ -23,6 +23,7 @@ class Person:
         weeks_in: how many weeks ago the program began.
         trip_in_weeks: when the trip begins, from today.
         paired: whether a phone was paired.
+        cleared_by: who gave the go-ahead that their health asked for; None: none was needed.
     """
 
     name: str
@@ -35,6 +36,7 @@ class Person:
     usual_pain: int = 0
     kit: tuple[str, ...] = _ALL_KIT
     paired: bool = True
+    cleared_by: str | None = None
 
 
 PEOPLE = (
@@ -114,7 +116,15 @@ PEOPLE = (
         PACK,
         Habit(keeps=1.0, sets_share=1.0, effort_shift=-1, moves=0.0, over_goal={"dead-bug": 2, "step-up": 1}),
     ),
-    Person("Oskar Thistle", 76, FIRST_WEEKS, Habit(keeps=0.95, effort_shift=1), trip="Coldwell walk", trip_in_weeks=10),
+    Person(
+        "Oskar Thistle",
+        76,
+        FIRST_WEEKS,
+        Habit(keeps=0.95, effort_shift=1),
+        trip="Coldwell walk",
+        trip_in_weeks=10,
+        cleared_by="Dr. Selma Oake, Thornwater",
+    ),
     Person("Lene Marrow", 41, DESCENT, Habit(keeps=0.8, moves=0.5, sets_share=0.95)),
     Person(
         "Caspar Wold",

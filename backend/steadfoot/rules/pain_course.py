@@ -2,7 +2,6 @@
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from datetime import timedelta
 from itertools import groupby
 from typing import Annotated, Final
 
@@ -123,8 +122,7 @@ def _moved(above: Sequence[Report], thresholds: Thresholds) -> list[Finding]:
 
 
 def _elsewhere(new: Report, above: Sequence[Report]) -> Report | None:
-    since = new.day - timedelta(days=EPISODE_GAP_DAYS)
-    earlier = [one for one in above if one.subject != new.subject and since <= one.day < new.day]
+    earlier = [one for one in above if one.subject != new.subject and 0 < (new.day - one.day).days <= EPISODE_GAP_DAYS]
     return earlier[-1] if earlier else None
 
 
