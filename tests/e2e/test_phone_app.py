@@ -303,7 +303,9 @@ def test_pain_from_the_page_of_stones_is_linked_only_to_what_the_person_names(
     page.get_by_role("radio", name="2", exact=True).check(force=True)
     page.get_by_role("button", name="Save on this phone").click()
     page.get_by_role("link", name="Go on with the session").click()
-    expect(page.get_by_text("All received by Thornwater")).to_be_visible(timeout=SLOW_MS)
+    page.get_by_role("link", name="Today", exact=True).click()
+    go(page, "Me")
+    expect(page.get_by_text("The practice has all of them.")).to_be_visible(timeout=SLOW_MS)
     items = server.call("GET", f"/clients/{client_id}/timeline?limit=200")["items"]
     bodies = [one["body"] for one in items if one["kind"] == "pain_reported"]
     assert [one.get("exercise") for one in bodies] == [None, "step-down", "heel-raise"]

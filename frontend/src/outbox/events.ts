@@ -25,6 +25,7 @@ interface SetOf {
 export type LeftOutReason = 'pain' | 'too_hard' | 'no_time' | 'no_kit' | 'other';
 export type PainWhen = 'before' | 'during' | 'after' | 'next_morning';
 export type Feel = 'aching' | 'sharp' | 'burning' | 'stiff' | 'pinching' | 'numb' | 'giving_way';
+export type Intensity = 'light_to_moderate' | 'vigorous';
 export type Symptom =
   | 'chest_pain' | 'fainting' | 'breathless' | 'palpitations' | 'one_sided_weakness' | 'worst_headache' | 'saddle_numbness'
   | 'bladder_or_bowel' | 'calf_swelling' | 'cannot_bear_weight' | 'heel_snap' | 'hot_joint_fever' | 'night_bone_pain' | 'fever'
@@ -46,6 +47,9 @@ export interface Bodies {
     planned_id?: string; prescription?: string; exercise?: string; variant?: string;
   };
   symptom_reported: About & { symptom: Symptom; note?: string; planned_id?: string };
+  screening_answered: About & {
+    regular_activity: boolean; known_disease: boolean; signs_or_symptoms: boolean; intensity: Intensity; details?: string[];
+  };
   note_written: About & { text: string; planned_id?: string };
   entry_withdrawn: About & { event_id: string };
   message_read: About & { message_id: string };

@@ -2,6 +2,7 @@
 import type { Device } from './log';
 import type { Event } from './events';
 import { readHistory, type Told } from './history';
+import { readQuestions, type Question } from './questions';
 import { readReply, retryAfter, type Reply } from './sync';
 
 /** A call that takes longer is given up and tried again with less, ms. */
@@ -77,15 +78,20 @@ async function outcomeOf(response: Response, nowMs: number): Promise<Outcome> {
   return response.status === 401 && code !== null ? { kind: 'revoked' } : later;
 }
 
-/** What earlier phones of this client have said. Null when it could not be had now. */
-export async function callHistory(fetch: Fetch, token: string): Promise<Told | null> {
+async function get<T>(fetch: Fetch, path: string, token: string, read: (text: string) => T | null): Promise<T | null> {
   try {
-    const response = await call(fetch, '/history', token, {}, { method: 'GET' });
-    return response.ok ? readHistory(await response.text()) : null;
+    const response = await call(fetch, path, token, {}, { method: 'GET' });
+    return response.ok ? read(await response.text()) : null;
   } catch {
     return null;
   }
 }
+
+/** What earlier phones of this client have said. Null when it could not be had now. */
+export const callHistory = (fetch: Fetch, token: string): Promise<Told | null> => get(fetch, '/history', token, readHistory);
+
+/** The health questions of the practice. Null when they could not be had now. */
+export const callQuestions = (fetch: Fetch, token: string): Promise<Question[] | null> => get(fetch, '/screening/questions', token, readQuestions);
 
 /** New numbers for a phone whose numbers another one uses too. Null when it could not be had now. */
 export async function callSuccessor(fetch: Fetch, device: Device): Promise<Device | null> {

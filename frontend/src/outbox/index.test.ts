@@ -24,6 +24,15 @@ it('removing everything leaves nothing on the phone, and the next entry is numbe
   expect((await phone.record('note_written', { text: 'Begun anew.' })).seq).toBe(1);
 });
 
+it('entries made together are numbered and timed in their order', async () => {
+  const phone = await import('./index');
+  const set = { planned_id: '2026-11-25.1', prescription: 'p1', round: 1 };
+  const stored = await phone.recordAll([{ kind: 'session_started', body: { planned_id: set.planned_id } }, { kind: 'set_ticked', body: set }], { 'draft.rest': 1 });
+  expect(stored.map((event) => [event.seq, event.kind])).toEqual([[1, 'session_started'], [2, 'set_ticked']]);
+  expect(stored[0]!.recorded_at < stored[1]!.recorded_at && stored[0]!.id < stored[1]!.id).toBe(true);
+  expect(await phone.loadDraft('rest')).toBe(1);
+});
+
 it('what cannot be removed is said, and is still there', async () => {
   const phone = await import('./index');
   await phone.acceptPairing(DEVICE);

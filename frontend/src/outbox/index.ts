@@ -9,6 +9,7 @@ import { foldPain, foldSessions, type SessionState } from './fold';
 import { takeHistory, type History } from './history';
 import { callPairing, PairingFailed } from './http';
 import { appendEvents, forgetAll, getKept, putKept, readAll, samePerson, useDevice, type Device } from './log';
+import { takeQuestions, type Question } from './questions';
 import { Sender, type Connection } from './sender';
 import type { RefusedItem } from './sync';
 import { normalizeCode } from './code';
@@ -16,6 +17,7 @@ import { uuid7 } from './uuid7';
 
 export { Blocked, NotSaved, PairingFailed, PhoneFull, samePerson };
 export { groupCode, normalizeCode, takeCodeFromAddress } from './code';
+export type { Question } from './questions';
 export type { Bodies, Device, Event, EventKind, RefusedItem, SessionState, Connection };
 export type { Feed, FlagAnswer, LibraryExercise, LibraryVariant, Message, Practice, Program, Settings } from './feed';
 
@@ -49,6 +51,8 @@ export const savedCount = computed(() => events.value.length);
 export const receivedCount = computed(() => events.value.filter(isReceived).length);
 export const waitingSince = computed(() => events.value.find((event) => !isReceived(event))?.recorded_at ?? null);
 export const isReceived = (event: Event): boolean => event.seq <= acknowledged.value;
+/** The health questions in the order they are asked; empty until they have come. */
+export const questions = signal<readonly Question[]>([]);
 const history = signal<History | null>(null);
 /** What earlier phones of this client said that this one did not, by `planned_id`. */
 export const earlier = computed(() => new Map((history.value?.items ?? []).map((state) => [state.planned_id, state])));
@@ -65,16 +69,18 @@ const sender = new Sender(db, browserSurroundings(), {
   onStored: load,
   onConnection: (now) => {
     connection.value = now;
-    if (now === 'ready') void askHistory();
+    if (now === 'ready') void askOnce();
   },
 });
 
 /** A failure is no trouble: the next occasion asks again, and until then only this phone's own entries are shown. */
 let asking = false;
-async function askHistory(): Promise<void> {
+async function askOnce(): Promise<void> {
   if (asking) return;
   asking = true;
-  if (await takeHistory(db, (url, init) => fetch(url, init)).catch(() => false)) await load().catch(() => undefined);
+  for (const take of [takeHistory, takeQuestions]) {
+    if (await take(db, (url, init) => fetch(url, init)).catch(() => false)) await load().catch(() => undefined);
+  }
   asking = false;
 }
 
@@ -92,6 +98,7 @@ async function load(): Promise<void> {
   lastReceivedAt.value = kept.lastReceivedAt;
   persisted.value = kept.persisted;
   history.value = kept.history;
+  questions.value = kept.questions?.items ?? [];
   feed.value = { ...NO_FEED, ...(kept.feed as Partial<Feed>) };
 }
 
@@ -124,8 +131,11 @@ const SEND_AFTER_MS = 100;
 
 /** As `record`, several check-ins at once, in this order: all of them or none. */
 export async function recordAll(entries: readonly Entry[], also: Readonly<Record<string, unknown>> = {}): Promise<Event[]> {
-  const now = new Date();
-  const fresh = entries.map(({ kind, body }) => ({ id: uuid7(now.getTime()), kind, recorded_at: recordedAt(now), body: { ...body } as Record<string, unknown> }));
+  const now = Date.now();
+  const fresh = entries.map(({ kind, body }, n) => {
+    const at = new Date(now + n); // a millisecond apart: a list by time shows them in the order in which they were said
+    return { id: uuid7(at.getTime()), kind, recorded_at: recordedAt(at), body: { ...body } as Record<string, unknown> };
+  });
   const stored = await appendEvents(db, fresh, also);
   const numbers = new Set(stored.map((event) => event.seq));
   written += 1;

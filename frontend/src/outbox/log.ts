@@ -2,6 +2,7 @@
 import type { Database, Write } from './database';
 import type { Event } from './events';
 import type { History } from './history';
+import type { Questions } from './questions';
 import { STARTING, type SyncState } from './sync';
 
 export type PairingStatus = 'active' | 'awaiting_confirmation';
@@ -26,6 +27,8 @@ export interface Kept {
   feed: Record<string, unknown>;
   /** What earlier phones have said; null until the practice was asked. */
   history: History | null;
+  /** The health questions; null until they were fetched. */
+  questions: Questions | null;
 }
 
 /** Writes events and, in the same transaction, the page's own copy of what it shows. Answers when all of it is on the phone. */
@@ -73,9 +76,9 @@ export const getKept = <T>(db: Database, key: string): Promise<T | undefined> =>
 export function readAll(db: Database): Promise<{ events: Event[]; kept: Kept }> {
   return db.read(async (tx) => {
     const keep = tx.objectStore('keep');
-    const [events, sync, device, lastReceivedAt, persisted, feed, history] = await Promise.all([
+    const [events, sync, device, lastReceivedAt, persisted, feed, history, questions] = await Promise.all([
       tx.objectStore('events').getAll(),
-      ...['sync', 'device', 'lastReceivedAt', 'persisted', 'feed', 'history'].map((key) => keep.get(key)),
+      ...['sync', 'device', 'lastReceivedAt', 'persisted', 'feed', 'history', 'questions'].map((key) => keep.get(key)),
     ]);
     return {
       events,
@@ -86,6 +89,7 @@ export function readAll(db: Database): Promise<{ events: Event[]; kept: Kept }> 
         persisted: (persisted as boolean | undefined) ?? null,
         feed: (feed as Record<string, unknown> | undefined) ?? {},
         history: (history as History | undefined) ?? null,
+        questions: (questions as Questions | undefined) ?? null,
       },
     };
   });
