@@ -11,7 +11,8 @@ _RUN_AXE = """async () => {
   const found = await axe.run(document, { runOnly: { type: 'tag', values: tags } });
   return found.violations.map((one) => `${one.id} (${one.impact}): ${one.nodes[0].html.slice(0, 160)}`);
 }"""
-_TOO_WIDE = "() => document.documentElement.scrollWidth - innerWidth"
+# Not innerWidth: on a phone the layout grows with what overflows it.
+_TOO_WIDE = "() => document.documentElement.scrollWidth - Math.min(innerWidth, screen.width)"
 _SMALL = """(least) => [...document.querySelectorAll(
     'a[href]:not(p a, li a, td a, th a), button, select, input:not([type=hidden])')]
   .map((one) => [one, (one.closest('label') ?? one).getBoundingClientRect()])

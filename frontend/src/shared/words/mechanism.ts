@@ -70,8 +70,21 @@ export function localeTag(): string {
   return own.find((tag) => tag.toLowerCase().split('-')[0] === language.value) ?? language.value;
 }
 
+/** Making one of Intl's helpers takes about a millisecond on a slow phone, and a page says a hundred things. */
+function onePerTag<T>(make: (tag: string) => T): (tag: string) => T {
+  const made = new Map<string, T>();
+  return (tag) => {
+    const found = made.get(tag) ?? make(tag);
+    made.set(tag, found);
+    return found;
+  };
+}
+const numberFormat = onePerTag((tag) => new Intl.NumberFormat(tag));
+const pluralRules = onePerTag((tag) => new Intl.PluralRules(tag));
+
 function fill(text: string, values: Record<string, string | number>): string {
-  const number = new Intl.NumberFormat(localeTag());
+  if (!text.includes('{')) return text;
+  const number = numberFormat(localeTag());
   return text.replace(/\{(\w+)\}/g, (whole, name: string) => {
     const value = values[name];
     return value === undefined ? whole : typeof value === 'number' ? number.format(value) : value;
@@ -80,7 +93,7 @@ function fill(text: string, values: Record<string, string | number>): string {
 
 export function say(entry: Entry, values: Record<string, string | number>, tag: string): string {
   if (typeof entry === 'string') return fill(entry, values);
-  const form = new Intl.PluralRules(tag).select(Number(values.n ?? 0));
+  const form = pluralRules(tag).select(Number(values.n ?? 0));
   return fill(form === 'one' ? entry.one : entry.other, values);
 }
 
