@@ -47,7 +47,7 @@ function Row({ one, client, name }: { one: TestResult; client: string; name: str
     <tr>
       <th scope="row">{day}{one.side && `, ${t(`tst_${one.side}`)}`}</th>
       <td class="tnum">{one.value} <span lang="en">{one.unit}</span>{one.note && <><br /><span class="soft">{one.note}</span></>}</td>
-      <td lang="en">{one.reading}</td>
+      <td lang="en">{one.reference ? one.reading : null}</td>
       <td><Norm one={one} /></td>
       <td><Button small kind="quiet" onClick={() => void withdraw()}>{t('tstWithdraw')}<span class="sr">: {name}, {day}</span></Button><FailureLine failure={failure} /></td>
     </tr>
