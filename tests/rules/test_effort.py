@@ -11,8 +11,7 @@ MONDAY = date(2026, 10, 5)
 
 def rated(*above_plan):
     return [
-        Rated(f"e{n}", MONDAY + timedelta(days=n), "Steps and hips", 5, 5 + above)
-        for n, above in enumerate(above_plan)
+        Rated(f"e{n}", MONDAY + timedelta(days=n), "Steps and hips", 5, 5 + above) for n, above in enumerate(above_plan)
     ]
 
 

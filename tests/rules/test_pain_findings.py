@@ -45,8 +45,7 @@ def test_more_than_fourteen_quiet_days_begin_a_new_episode(gap_days, episodes):
 
 def test_each_side_and_region_is_its_own_finding():
     subjects = [
-        f.subject
-        for f in found(Rule.PAIN_TOO_HIGH, report(), report(side=Side.LEFT), report(region=Region.HIP))
+        f.subject for f in found(Rule.PAIN_TOO_HIGH, report(), report(side=Side.LEFT), report(region=Region.HIP))
     ]
     assert subjects == ["hip.right", "knee.left", "knee.right"]
 

@@ -13,16 +13,13 @@ from steadfoot.rules.findings import CARDS, Rule
 from steadfoot.rules.sources import BIBLIOGRAPHY, Cited, Kind
 
 MODULES = [
-    importlib.import_module(f"steadfoot.rules.{found.name}")
-    for found in pkgutil.iter_modules(steadfoot.rules.__path__)
+    importlib.import_module(f"steadfoot.rules.{found.name}") for found in pkgutil.iter_modules(steadfoot.rules.__path__)
 ]
 NUMBERS = [
     (module, name)
     for module in MODULES
     for name, value in list(vars(module).items())
-    if re.fullmatch("[A-Z][A-Z0-9_]*", name)
-    and isinstance(value, int | float)
-    and name in module.__annotations__
+    if re.fullmatch("[A-Z][A-Z0-9_]*", name) and isinstance(value, int | float) and name in module.__annotations__
 ]
 
 

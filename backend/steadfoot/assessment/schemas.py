@@ -6,8 +6,8 @@ from typing import Annotated, Literal
 from pydantic import BaseModel, Field, StringConstraints
 
 from steadfoot.assessment.conduct import Measure
-from steadfoot.core.texts import JSON_INT, JSON_NUMBER, Inward, Line, Name, Note
-from steadfoot.intake.schemas import Day, SourceWork
+from steadfoot.core.texts import JSON_INT, JSON_NUMBER, Day, Inward, Line, Name, Note
+from steadfoot.intake.schemas import SourceWork
 from steadfoot.rules.baseline_catalogue import TestCode
 from steadfoot.rules.functional_scale import ACTIVITIES_MAX, ACTIVITIES_MIN, SCORE_MAX
 from steadfoot.rules.norms import Shape, TestSide

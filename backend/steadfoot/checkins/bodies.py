@@ -1,22 +1,13 @@
 """What each kind of event says (decision 0001). One model a kind; unknown fields are refused."""
 
-import re
 from datetime import date
-from typing import Annotated, Any
+from typing import Annotated
 
-from pydantic import AfterValidator, BeforeValidator, Field, StringConstraints, TypeAdapter
+from pydantic import AfterValidator, Field, StringConstraints, TypeAdapter
 
-from steadfoot.core.texts import JSON_INT, JSON_NUMBER, Code, Inward, Note
+from steadfoot.core.texts import JSON_INT, JSON_NUMBER, Code, Day, Inward, Note
 from steadfoot.intake.schemas import ScreeningAnswered as Answered
 from steadfoot.rules.vocabulary import Aspect, Feel, LeftOut, Region, Side, Symptom, When
-
-_DAY = re.compile(r"\d{4}-\d{2}-\d{2}")
-
-
-def _only_a_day(value: Any) -> Any:
-    if not isinstance(value, str) or not _DAY.fullmatch(value):
-        raise ValueError("must be a day, such as 2026-05-03")
-    return value
 
 
 def _real_day(planned_id: str) -> str:
@@ -24,7 +15,6 @@ def _real_day(planned_id: str) -> str:
     return planned_id
 
 
-Day = Annotated[date, BeforeValidator(_only_a_day)]
 PlannedId = Annotated[str, StringConstraints(pattern=r"^\d{4}-\d{2}-\d{2}\.[1-9]$"), AfterValidator(_real_day)]
 UUID_PATTERN = r"^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$"
 EventId = Annotated[str, StringConstraints(pattern=UUID_PATTERN)]

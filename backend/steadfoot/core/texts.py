@@ -5,10 +5,14 @@ text may carry NUL and lone surrogates, on which databases fail. These types clo
 """
 
 import json
+import re
 import unicodedata
+from datetime import date
 from typing import Annotated, Any
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, StringConstraints
+
+_DAY = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
 
 
 def _json_int(value: Any) -> Any:
@@ -29,6 +33,12 @@ def _json_bool(value: Any) -> Any:
     return value
 
 
+def _only_a_day(value: Any) -> Any:
+    if not isinstance(value, str) or not _DAY.fullmatch(value):
+        raise ValueError("must be a day, such as 2026-05-03")
+    return value
+
+
 def _clean(value: Any) -> Any:
     if not isinstance(value, str):
         return value
@@ -40,6 +50,8 @@ def _clean(value: Any) -> Any:
 # Bounds go inside: Annotated[int, Field(ge=0), JSON_INT]; the other order loses them from the OpenAPI document.
 JSON_INT = BeforeValidator(_json_int)
 JSON_NUMBER = BeforeValidator(_json_number)
+Day = Annotated[date, BeforeValidator(_only_a_day)]
+"""A calendar day and nothing else: pydantic also takes a time at midnight and seconds since 1970."""
 JsonBool = Annotated[bool, BeforeValidator(_json_bool)]
 # Before the length is counted: normalising can make text longer, and a column holds what it holds.
 _storable = BeforeValidator(_clean)

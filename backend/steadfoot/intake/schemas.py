@@ -1,29 +1,18 @@
 """Request and reply bodies of intake."""
 
-import re
 from collections.abc import Iterable, Mapping
 from datetime import date, datetime
 from enum import StrEnum
 from typing import Annotated, Any, Literal
 
-from pydantic import BaseModel, BeforeValidator, Field, ValidationInfo, field_validator
+from pydantic import BaseModel, Field, ValidationInfo, field_validator
 
-from steadfoot.core.texts import Code, Inward, JsonBool, Name, Note
+from steadfoot.core.texts import Code, Day, Inward, JsonBool, Name, Note
 from steadfoot.rules import screening as rules
 from steadfoot.rules.screening_questions import QUESTIONS, Feeds
 from steadfoot.rules.sources import BIBLIOGRAPHY
 
-_DAY = re.compile(r"\d{4}-\d{2}-\d{2}")
 _FEEDS = {question.code: question.feeds for question in QUESTIONS}
-
-
-def _only_a_day(value: Any) -> Any:
-    if not isinstance(value, str) or not _DAY.fullmatch(value):
-        raise ValueError("must be a day, such as 2026-05-03")
-    return value
-
-
-Day = Annotated[date, BeforeValidator(_only_a_day)]
 
 
 class ScreeningState(StrEnum):
