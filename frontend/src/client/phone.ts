@@ -5,6 +5,7 @@ import { acknowledged, answers, device, earlier, events, lastReceivedAt, olderPr
 import { dayOf } from '../outbox/fold';
 import { painThresholds } from './care/advice';
 import { clearedOf, locksOf } from './care/lock';
+import { lastScreening } from './care/screening';
 import { since } from './season/since';
 import { dayPlan, progressIn } from './session/day';
 import { wholePlan, type Planned, type Version } from './session/plan';
@@ -49,6 +50,9 @@ export const thresholds = computed(() => painThresholds(settings.value?.threshol
 /** Reports of a sign that stop training now; nobody trains while there is one. */
 export const locks = computed(() => locksOf(events.value, answers.value));
 export const cleared = computed(() => clearedOf(events.value, answers.value));
+
+/** The health answers that count. */
+export const screening = computed(() => lastScreening(events.value));
 
 /** "18:09" today, "Wed 18:09" before. */
 export const whenWords = (at: string): string => (today(new Date(at)) === day.value ? time(at) : dayAndTime(at));

@@ -7,6 +7,7 @@ import { mainSession } from '../session/day';
 import { standing } from '../session/progress';
 import { rest } from '../session/rest';
 import { t } from '../words';
+import { HealthUnderMe } from './health/Offer';
 import { Looks } from './me/Looks';
 import { OnThisPhone } from './me/OnThisPhone';
 import { NewCode, Remove } from './me/Remove';
@@ -42,6 +43,7 @@ export function Me() {
   return (
     <Screen title={settings.value?.display_name ?? device.value?.client_name ?? t('me')} tabs>
       <OnThisPhone />
+      <HealthUnderMe />
       <Looks />
       <InstallHint />
       <WhatItIs />

@@ -11,6 +11,7 @@ import { mainSession, type DayPlan } from '../session/day';
 import type { Planned } from '../session/plan';
 import { t } from '../words';
 import { ClearedNews, Locked } from './care/Locked';
+import { HealthOffer } from './health/Offer';
 import { AlsoToday, Extras, Morning, NewVersion, StillOpen } from './today/Lists';
 import { hurtPath, SessionBody, SessionFoot, sessionTitle, StopEarly } from './today/SessionView';
 
@@ -61,6 +62,7 @@ function EmptyDay({ plan }: { plan: DayPlan }) {
     >
       <Notices />
       <ClearedNews />
+      <HealthOffer />
       <Morning />
       <NewVersion among={null} />
       <div class="quiet">
@@ -84,6 +86,7 @@ function TrainingDay({ planned, plan }: { planned: Planned; plan: DayPlan }) {
     >
       <Notices />
       <ClearedNews />
+      <HealthOffer />
       <Morning />
       <NewVersion among={planned} />
       <SessionBody planned={planned} />

@@ -9,6 +9,7 @@ import { How } from './care/How';
 import { StopList, StopSign } from './care/Stop';
 import { Where } from './care/Where';
 import { Exercise } from './Exercise';
+import { Health } from './Health';
 import { Me } from './Me';
 import { NotFound } from './NotFound';
 import { Welcome } from './Pair';
@@ -40,6 +41,7 @@ export const routes: readonly Route[] = [
   { path: '/catch-up/:id', page: CatchUpPage, title: () => t('catchTitle') },
   { path: '/practice', page: Practice, title: () => t('practice') },
   { path: '/me', page: Me, title: () => t('me') },
+  { path: '/health', page: Health, title: () => t('healthTitle') },
   { path: '/walk', page: OtherWalk, title: () => t('walkEntryTitle') },
 ];
 export const otherwise: Route = { path: '/', page: NotFound, title: () => t('notFoundTitle') };

@@ -1,9 +1,10 @@
 /** The phone app's words, English. Whole sentences, short, no blame; `{name}` is filled in. */
 import care from './en/care';
 import frame from './en/frame';
+import health from './en/health';
 import kit from './en/kit';
 import pages from './en/pages';
 import session from './en/session';
 
-const en = { ...frame, ...session, ...care, ...pages, ...kit } as const;
+const en = { ...frame, ...session, ...care, ...health, ...pages, ...kit } as const;
 export default en;

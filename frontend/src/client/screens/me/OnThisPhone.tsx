@@ -26,9 +26,9 @@ export function Send() {
   );
 }
 
-const KINDS: Partial<Record<string, 'kind_set' | 'kind_finish' | 'kind_walk' | 'kind_pain' | 'kind_symptom' | 'kind_note'>> = {
+const KINDS: Partial<Record<string, 'kind_set' | 'kind_finish' | 'kind_walk' | 'kind_pain' | 'kind_symptom' | 'kind_note' | 'kind_health'>> = {
   set_ticked: 'kind_set', set_unticked: 'kind_set', set_left_out: 'kind_set', session_finished: 'kind_finish', walk_logged: 'kind_walk',
-  pain_reported: 'kind_pain', symptom_reported: 'kind_symptom', note_written: 'kind_note',
+  pain_reported: 'kind_pain', symptom_reported: 'kind_symptom', note_written: 'kind_note', screening_answered: 'kind_health',
 };
 
 /** Received, not understood, kept: told, and nothing to do. */

@@ -87,6 +87,7 @@ const pages: Translation<typeof en> = {
   kind_pain: 'eine Schmerzmeldung',
   kind_symptom: 'ein Zeichen zum Aufhören',
   kind_note: 'eine Zeile von dir',
+  kind_health: 'deine Antworten zur Gesundheit',
   kind_other: 'ein Eintrag',
   storageTitle: 'Wie sicher es hier ist',
   storageKept: 'Dieses Handy behält deine Einträge, bis du sie entfernst.',

@@ -85,6 +85,7 @@ const pages = {
   kind_pain: 'a pain report',
   kind_symptom: 'a sign to stop for',
   kind_note: 'a line you wrote',
+  kind_health: 'your health answers',
   kind_other: 'an entry',
   storageTitle: 'How safe it is here',
   storageKept: 'This phone keeps your entries until you remove them.',
