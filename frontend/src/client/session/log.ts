@@ -1,5 +1,5 @@
 /** Questions about the phone's own entries. All are pure and do not depend on the order of the list. */
-import type { LocalDate } from '../../shared/dates';
+import { addDays, type LocalDate } from '../../shared/dates';
 import type { Event } from '../../outbox/events';
 import { dayOf, standing } from '../../outbox/fold';
 
@@ -44,6 +44,15 @@ export function morningQuestions(events: readonly Event[], today: LocalDate, yes
     if (!known || painOf(known).rating < rating) worst.set(placeKey(pain), pain);
   }
   return [...worst.entries()].filter(([place]) => !answered.has(place)).map(([, pain]) => pain);
+}
+
+/** The strongest rating at the place of a report, during or after training on the day before it; 0 when none was told. */
+export function painBefore(events: readonly Event[], morning: Event): number {
+  const before = addDays(dayOf(morning), -1);
+  const same = standing(events).filter(
+    (event) => event.kind === 'pain_reported' && dayOf(event) === before && placeKey(event) === placeKey(morning) && ['during', 'after'].includes(painOf(event).when),
+  );
+  return Math.max(0, ...same.map((event) => painOf(event).rating));
 }
 
 /** What the person typed of a set, beside the plan: newest tick that stands. */

@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
-import { events, practice, settings, type Event } from '../../../outbox';
+import { events, practice, type Event } from '../../../outbox';
 import { standing } from '../../../outbox/fold';
 import { placeWords } from '../../../shared/body/places';
 import { Button, ButtonLink } from '../../../shared/form/Button';
-import { adviceFor, asksFirst, type PainAdvice } from '../../care/advice';
+import { adviseDose, asksFirst, hasSettled, zoneOf, type Zone } from '../../care/advice';
 import { Trouble } from '../../parts/Kept';
 import { sessionPath } from '../../parts/names';
 import { Screen } from '../../parts/Screen';
@@ -11,7 +11,7 @@ import { EmergencyText, RedFlags } from '../../parts/Urgent';
 import { findPlanned, firstName, locks, progressFor, thresholds } from '../../phone';
 import { leaveOutMovement, swap, withdraw } from '../../session/actions';
 import { findExercise, rungsAround } from '../../session/library';
-import { painOf } from '../../session/log';
+import { painBefore, painOf } from '../../session/log';
 import type { Planned } from '../../session/plan';
 import { setsOf } from '../../session/progress';
 import { t } from '../../words';
@@ -19,27 +19,31 @@ import { NotFound } from '../NotFound';
 import { placeOf } from './report';
 
 const WORDS = {
-  stop: ['adviceStop', 'adviceStopMore'], watch: ['adviceWatch', 'adviceWatchMore'], fine: ['adviceFine', 'adviceFineMore'],
-} as const satisfies Record<PainAdvice, readonly [string, string]>;
+  high: ['adviceStop', 'adviceStopMore'], acceptable: ['adviceWatch', 'adviceWatchMore'], safe: ['adviceFine', 'adviceFineMore'],
+} as const satisfies Record<Zone, readonly [string, string]>;
 
-/** In the morning the question is whether it has settled to what is usual for this person. */
-function morningSettled(rating: number): boolean {
-  return rating <= Number(settings.value?.thresholds?.usual_pain ?? 0);
+const DOSE = { progress_allowed: 'morningFine', hold: 'morningHold', regress: 'morningTooMuch' } as const;
+
+/** In the morning the question is whether it has settled to what is usual for this person; then, how much it was the day before. */
+function morningWord(event: Event) {
+  const { rating } = painOf(event);
+  if (!hasSettled(rating, thresholds.value)) return 'morningNot';
+  return DOSE[adviseDose(painBefore(events.value, event), rating, thresholds.value)];
 }
 
 function Words({ event }: { event: Event }) {
   const { rating, when } = painOf(event);
   const feels = (event.body.feels as string[] | undefined) ?? [];
   const practitioner = firstName.value;
-  const advice = adviceFor(rating, thresholds.value);
-  const [first, more] = WORDS[advice];
+  const zone = zoneOf(rating, thresholds.value);
+  const [first, more] = WORDS[zone];
   return (
-    <div class="advice" role={advice === 'stop' ? 'alert' : undefined}>
+    <div class="advice" role={zone === 'high' ? 'alert' : undefined}>
       {event.body.region === 'chest' && <p class="urgent"><b>{t('adviceChest')}</b></p>}
-      {when === 'next_morning' && advice !== 'stop' ? (
-        <p class="lead">{morningSettled(rating) ? t('morningFine') : t('morningNot', { practitioner })}</p>
+      {when === 'next_morning' && zone !== 'high' ? (
+        <p class="lead">{t(morningWord(event), { practitioner })}</p>
       ) : (
-        <><p class="lead">{t(advice === 'stop' && !event.body.prescription ? 'adviceStopAny' : first)}</p><p>{t(more)}</p></>
+        <><p class="lead">{t(zone === 'high' && !event.body.prescription ? 'adviceStopAny' : first)}</p><p>{t(more)}</p></>
       )}
       {asksFirst(feels) && <p><b>{t('adviceAsk', { practitioner })}</b></p>}
     </div>

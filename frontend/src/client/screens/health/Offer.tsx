@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import { questions } from '../../../outbox';
 import { Button, ButtonLink } from '../../../shared/form/Button';
 import { useDraft } from '../../parts/useDraft';
@@ -7,7 +8,9 @@ import { t } from '../../words';
 /** Before the very first session: a quiet card that can be put off; under Me the questions stay at hand. */
 export function HealthOffer() {
   const [put, setPut] = useDraft<{ off: boolean }>('health-offer', { off: false });
-  if (!put || put.off || screening.value || questions.value.length === 0 || progress.value.size > 0) return null;
+  // Judged when the page opens: a card that went with the first stone would move the others under the finger.
+  const [isFirst] = useState(progress.value.size === 0);
+  if (!isFirst || !put || put.off || screening.value || questions.value.length === 0) return null;
   return (
     <section class="sheet">
       <h2>{t('healthTitle')}</h2>
