@@ -55,7 +55,7 @@ def fill_sign_in(page: Page) -> None:
 
 def new_client(server: Server, name: str = "Emil Tarrow", **more: Any) -> str:
     """Take on a client; answer the id."""
-    return str(server.call("POST", "/clients", {"display_name": name, "kit": KIT, **more})["id"])
+    return server.take_on(name, **{"kit": KIT, **more})
 
 
 def plan(**prescription: Any) -> dict[str, Any]:

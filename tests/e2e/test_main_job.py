@@ -34,11 +34,11 @@ def five_movements() -> list[dict[str, Any]]:
 def write_program(server: Server) -> str:
     """Take on a client with a session of 15 sets today and publish it; answer the client's id."""
     kit = ["step", "stairs", "rail", "wall", "mat", "chair"]
-    client = server.call("POST", "/clients", {"display_name": "Emil Tarrow", "kit": kit, "usual_pain": 1})
+    client_id = server.take_on("Emil Tarrow", kit=kit, usual_pain=1)
     session = circuit(rounds=3, prescriptions=five_movements())
     plan = content(today(), sessions=[session], weekdays=(0, 1, 2, 3, 4, 5, 6))
-    server.call("POST", f"/clients/{client['id']}/programs", {"content": plan})
-    return str(client["id"])
+    server.call("POST", f"/clients/{client_id}/programs", {"content": plan})
+    return client_id
 
 
 def pairing_link(server: Server, client_id: str) -> str:
