@@ -167,6 +167,23 @@ def test_health_questions_can_be_put_off_and_stay_under_me(server: Server, page:
     page.get_by_role("button", name="Begin").wait_for()
 
 
+def test_every_health_question_is_asked_in_german_too(server: Server, page: Page, client_id: str) -> None:
+    asked = server.call("GET", "/screening/questions")["items"]
+    pair(page, pairing_link(server, client_id))
+    page.goto(f"{server.address}/app/me")
+    page.get_by_role("radio", name="Deutsch").check(force=True)
+    page.get_by_role("link", name="Antworten").click()
+    page.get_by_role("button", name="Anfangen").click()
+    for place, one in enumerate(asked, start=1):
+        page.get_by_text(f"{place} von {len(asked) + 1}").wait_for()
+        text = page.locator(".phone").inner_text()
+        assert one["question"] not in text
+        assert one["help"] not in text
+        page.get_by_role("radio", name="Nein").check(force=True)
+        page.get_by_role("button", name="Weiter").click()
+    expect(page.get_by_role("heading", level=1)).to_have_text("Wie anstrengend werden dein Training und deine Tour?")
+
+
 def ready_for_more(server: Server) -> str:
     """Take on someone whose last sessions, on an earlier phone, went two above the goal; answer their id."""
     client = server.call("POST", "/clients", {"display_name": "Emil Tarrow", "kit": ["step", "stairs", "rail", "wall"]})

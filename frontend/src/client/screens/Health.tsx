@@ -10,7 +10,9 @@ import { EmergencyText, RedFlags } from '../parts/Urgent';
 import { useDraft } from '../parts/useDraft';
 import { firstName, screening } from '../phone';
 import { attempt } from '../session/actions';
+import { language } from '../../shared/words/mechanism';
 import { t } from '../words';
+import { QUESTIONS_DE } from '../words/de/questions';
 import { Result } from './health/Result';
 import { Send } from './me/OnThisPhone';
 
@@ -43,8 +45,13 @@ function Intro({ change }: { change: Change }) {
 }
 
 const Back = ({ at, change }: { at: number; change: Change }) => (
-  <p class="centered"><Button kind="quiet" onClick={() => change({ at: at - 1 })}><Arrow to="left" /> {t('healthBack')}</Button></p>
+  <p class="centered"><Button kind="quiet" onClick={() => change({ at: at - 1 })}>{t('healthBack')}</Button></p>
 );
+
+/** A question in the language shown. */
+function wordsOf({ code, question, help }: Question): readonly [string, string] {
+  return (language.value === 'de' && QUESTIONS_DE[code]) || [question, help];
+}
 
 const yesOrNo = () => [{ value: 'yes', label: t('yes') }, { value: 'no', label: t('no') }] as const;
 
@@ -52,17 +59,18 @@ function Ask({ one, draft, change }: { one: Question; draft: HealthDraft; change
   const [tried, setTried] = useState(false);
   const { at, said } = draft;
   const answer = said[one.code];
+  const [question, help] = wordsOf(one);
   const next = () => (answer === undefined ? setTried(true) : change({ at: at + 1 }));
   return (
     <Screen
-      title={one.question}
+      title={question}
       where={<><BackLink to="/me">{t('me')}</BackLink><span>{t('stepOf', { step: at, all: questions.value.length + 1 })}</span></>}
       foot={<Button kind="main" wide onClick={next}>{t('nextStep')} <Arrow /></Button>}
     >
-      <p>{one.help}</p>
+      <p>{help}</p>
       <div class="yes-no">
         <Choices
-          legend={one.question} hideLegend options={yesOrNo()} value={answer === undefined ? null : answer ? 'yes' : 'no'}
+          legend={question} hideLegend options={yesOrNo()} value={answer === undefined ? null : answer ? 'yes' : 'no'}
           error={tried && answer === undefined ? t('healthMissing') : null}
           onChange={(to) => change({ said: { ...said, [one.code]: to === 'yes' } })}
         />

@@ -40,12 +40,12 @@ export function Locked() {
       foot={<><div class="row steps"><ButtonLink kind="hurt" to="/hurts">{t('itHurts')}</ButtonLink></div><UrgentLine /></>}
     >
       <Notices />
+      <p>{t('lockedUntil', { practitioner })}</p>
       {locks.value.map((event) => <Sign key={event.id} event={event} />)}
       <Trouble />
       <EmergencyText />
       <p class="note told-nobody">{t('toldNobody')}</p>
       <div class="block">
-        <p>{t('lockedUntil', { practitioner })}</p>
         <Send />
         <Link class="tap" to="/stop">{t('allSigns')}</Link>
       </div>
