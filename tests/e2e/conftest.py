@@ -17,6 +17,9 @@ import httpx
 import pytest
 from playwright.sync_api import Browser, BrowserContext, Playwright, sync_playwright
 
+from steadfoot.core.settings import Settings
+from steadfoot.founding import found_practice
+
 EMAIL, PASSWORD = "maren@thornwater.example", "five huts over one ridge"
 FLAGS = [
     "--no-sandbox",
@@ -115,13 +118,8 @@ def _wait_until_ready(address: str, process: "subprocess.Popen[bytes]", within_s
 def server(tmp_path: Path) -> Iterator[Server]:
     """A fresh practice on a real server."""
     port = free_port()
-    subprocess.run(
-        _command("practice", "create", "Thornwater Physical Therapy", "--email", EMAIL)
-        + ["--practitioner", "Maren Brandvold", "--time-zone", "Europe/Vienna"],
-        input=PASSWORD.encode() + b"\n",
-        env=_environment(tmp_path, port),
-        check=True,
-    )
+    settings = Settings(data_dir=tmp_path)
+    found_practice(settings, "Thornwater Physical Therapy", EMAIL, "Maren Brandvold", "Europe/Vienna", PASSWORD)
     with running(tmp_path, port) as address:
         signed_in = httpx.post(f"{address}/api/v1/sign-in", json={"email": EMAIL, "password": PASSWORD})
         cookie = signed_in.headers["set-cookie"].partition(";")[0]

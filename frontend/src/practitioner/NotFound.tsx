@@ -1,4 +1,4 @@
-import { Link } from '../shared/router';
+import { ButtonLink } from '../shared/form/Button';
 import { t } from './words';
 
 export function NotFound() {
@@ -6,7 +6,7 @@ export function NotFound() {
     <main>
       <h1>{t('notFoundTitle')}</h1>
       <p>{t('notFoundText')}</p>
-      <Link to="/">{t('goToCaseload')}</Link>
+      <p><ButtonLink kind="other" to="/">{t('goToCaseload')}</ButtonLink></p>
     </main>
   );
 }
