@@ -170,10 +170,10 @@ class Demo:
         return str(answer.json()["url"])
 
 
-@pytest.fixture(scope="session")
-def demo(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Demo]:
-    """The demo, started once for all tests that only look."""
-    folder, port = tmp_path_factory.mktemp("demo"), free_port()
+@contextmanager
+def running_demo(folder: Path) -> Iterator[Demo]:
+    """Run the demo in a folder until the block ends."""
+    port = free_port()
     process = subprocess.Popen(_command("demo"), env=_environment(folder, port))
     try:
         _wait_until_ready(f"http://127.0.0.1:{port}", process, within_s=90)
@@ -185,3 +185,10 @@ def demo(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Demo]:
     finally:
         process.terminate()
         process.wait(40)
+
+
+@pytest.fixture(scope="session")
+def demo(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Demo]:
+    """The demo, started once for all tests that only look."""
+    with running_demo(tmp_path_factory.mktemp("demo")) as found:
+        yield found

@@ -1,16 +1,13 @@
 """The rules at work on the desk: a suggestion accepted, a clearance recorded, a test taken with the stop-watch."""
 
-import json
 import re
-import subprocess
 from collections.abc import Iterator
 from typing import Any
 
-import httpx
 import pytest
 from playwright.sync_api import BrowserContext, Locator, Page, expect
 
-from tests.e2e.conftest import Demo, Server, _command, _environment, _wait_until_ready, free_port
+from tests.e2e.conftest import Demo, Server, running_demo
 from tests.e2e.looking import faults
 from tests.e2e.test_desk_program import SOON_MS, new_client, open_desk, plan
 from tests.e2e.test_desk_program import server as server
@@ -24,18 +21,8 @@ HEART = "Has a doctor told you of a disease of your heart or blood vessels?"
 @pytest.fixture(scope="module")
 def busy(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Demo]:
     """A demo of its own: these tests decide, and others only look."""
-    folder, port = tmp_path_factory.mktemp("rules"), free_port()
-    process = subprocess.Popen(_command("demo"), env=_environment(folder, port))
-    try:
-        _wait_until_ready(f"http://127.0.0.1:{port}", process, within_s=90)
-        note = json.loads((folder / "demo.json").read_text())
-        signed_in = httpx.post(f"{note['address']}/api/v1/sign-in", json=note["sign_in"])
-        cookie = signed_in.headers["set-cookie"].partition(";")[0]
-        with httpx.Client(base_url=note["address"], headers={"Cookie": cookie}, timeout=20) as http:
-            yield Demo(note["address"], note, http)
-    finally:
-        process.terminate()
-        process.wait(40)
+    with running_demo(tmp_path_factory.mktemp("rules")) as found:
+        yield found
 
 
 @pytest.fixture
