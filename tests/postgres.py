@@ -16,6 +16,10 @@ def running_server(folder: Path) -> Iterator[str]:
 
         server = get_server(folder, cleanup_mode="stop")
     try:
+        # Nothing here outlives the run: waiting for the disk at every commit and copy would be most of it.
+        for setting in ("fsync", "synchronous_commit", "full_page_writes"):
+            server.psql(f"ALTER SYSTEM SET {setting} = off")
+        server.psql("SELECT pg_reload_conf()")
         yield server.get_uri().replace("postgresql://", "postgresql+psycopg://", 1)
     finally:
         server.cleanup()

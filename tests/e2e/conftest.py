@@ -11,6 +11,7 @@ from collections.abc import Iterator
 from contextlib import closing, contextmanager
 from dataclasses import dataclass
 from pathlib import Path
+from secrets import token_hex
 from typing import Any
 
 import httpx
@@ -20,7 +21,7 @@ from playwright.sync_api import Browser, BrowserContext, Playwright, sync_playwr
 from steadfoot.core.settings import Settings
 from steadfoot.founding import found_practice
 
-EMAIL, PASSWORD = "maren@thornwater.example", "five huts over one ridge"
+PASSWORD = "five huts over one ridge"
 FLAGS = [
     "--no-sandbox",
     "--disable-gpu",
@@ -61,10 +62,10 @@ def free_port() -> int:
 
 @dataclass
 class Server:
-    """A running server and a signed-in practitioner's HTTP client."""
+    """A practice on a running server: its practitioner's address, and that practitioner's HTTP client."""
 
     address: str
-    folder: Path
+    email: str
     http: httpx.Client
 
     def call(self, method: str, path: str, body: Any = None) -> Any:
@@ -114,17 +115,31 @@ def _wait_until_ready(address: str, process: "subprocess.Popen[bytes]", within_s
     raise AssertionError(f"the server did not answer within {within_s} s")
 
 
+@pytest.fixture(scope="session")
+def served(tmp_path_factory: pytest.TempPathFactory) -> Iterator[tuple[Path, str]]:
+    """A real server without a practice: its folder and its address."""
+    folder = tmp_path_factory.mktemp("served")
+    with running(folder, free_port()) as address:
+        yield folder, address
+
+
 @pytest.fixture
-def server(tmp_path: Path) -> Iterator[Server]:
-    """A fresh practice on a real server."""
-    port = free_port()
-    settings = Settings(data_dir=tmp_path)
-    found_practice(settings, "Thornwater Physical Therapy", EMAIL, "Maren Brandvold", "Europe/Vienna", PASSWORD)
-    with running(tmp_path, port) as address:
-        signed_in = httpx.post(f"{address}/api/v1/sign-in", json={"email": EMAIL, "password": PASSWORD})
-        cookie = signed_in.headers["set-cookie"].partition(";")[0]
-        with httpx.Client(base_url=address, headers={"Cookie": cookie}, timeout=20) as http:
-            yield Server(address, tmp_path, http)
+def server(served: tuple[Path, str]) -> Iterator[Server]:
+    """A fresh practice; others on the same server are none of its business."""
+    folder, address = served
+    email, zone = f"maren.{token_hex(4)}@thornwater.example", "Europe/Vienna"
+    found_practice(Settings(data_dir=folder), "Thornwater Physical Therapy", email, "Maren Brandvold", zone, PASSWORD)
+    with signed_in(address, {"email": email, "password": PASSWORD}) as http:
+        yield Server(address, email, http)
+
+
+@contextmanager
+def signed_in(address: str, who: dict[str, str]) -> Iterator[httpx.Client]:
+    """Sign a practitioner in; yield the client that carries the cookie."""
+    answer = httpx.post(f"{address}/api/v1/sign-in", json=who, timeout=20)
+    cookie = answer.headers["set-cookie"].partition(";")[0]
+    with httpx.Client(base_url=address, headers={"Cookie": cookie}, timeout=20) as http:
+        yield http
 
 
 @pytest.fixture(scope="session")
@@ -134,13 +149,26 @@ def playwright() -> Iterator[Playwright]:
         yield found
 
 
+@pytest.fixture(scope="session")
+def one_browser(playwright: Playwright) -> Iterator[Browser]:
+    """The browser's process: starting one for each test would take as long as the test."""
+    found = playwright.chromium.launch(executable_path=chromium(), args=FLAGS)
+    yield found
+    found.close()
+
+
 @pytest.fixture
-def desk(playwright: Playwright) -> Iterator[BrowserContext]:
+def browser(one_browser: Browser) -> Iterator[Browser]:
+    """A browser whose contexts share nothing and end with the test."""
+    yield one_browser
+    for context in one_browser.contexts:
+        context.close()
+
+
+@pytest.fixture
+def desk(browser: Browser) -> BrowserContext:
     """The practitioner's browser."""
-    browser: Browser = playwright.chromium.launch(executable_path=chromium(), args=FLAGS)
-    context = browser.new_context(**DESK)
-    yield context
-    browser.close()
+    return browser.new_context(**DESK)
 
 
 @contextmanager
@@ -178,9 +206,7 @@ def running_demo(folder: Path) -> Iterator[Demo]:
     try:
         _wait_until_ready(f"http://127.0.0.1:{port}", process, within_s=90)
         note = json.loads((folder / "demo.json").read_text())
-        signed_in = httpx.post(f"{note['address']}/api/v1/sign-in", json=note["sign_in"])
-        cookie = signed_in.headers["set-cookie"].partition(";")[0]
-        with httpx.Client(base_url=note["address"], headers={"Cookie": cookie}, timeout=20) as http:
+        with signed_in(note["address"], note["sign_in"]) as http:
             yield Demo(note["address"], note, http)
     finally:
         process.terminate()

@@ -8,12 +8,11 @@ from typing import Any
 
 import httpx
 import pytest
-from playwright.sync_api import Browser, BrowserContext, Page, Playwright, expect
+from playwright.sync_api import Browser, BrowserContext, Page, expect
 
 from steadfoot.core.ids import uuid7
-from tests.e2e.conftest import FLAGS, PHONE, Server, chromium
+from tests.e2e.conftest import PHONE, Server
 from tests.e2e.test_desk_program import SOON_MS, fill_sign_in, new_client, open_desk, publish
-from tests.e2e.test_desk_program import server as server
 from tests.e2e.test_main_job import ZONE
 
 pytestmark = pytest.mark.browser
@@ -24,17 +23,10 @@ def page(desk: BrowserContext, server: Server) -> Page:
     return open_desk(desk, server)
 
 
-@pytest.fixture
-def phones(playwright: Playwright) -> Iterator[Browser]:
-    browser = playwright.chromium.launch(executable_path=chromium(), args=FLAGS)
-    yield browser
-    browser.close()
-
-
 @contextmanager
-def phone(phones: Browser) -> Iterator[Page]:
+def phone(browser: Browser) -> Iterator[Page]:
     """A phone of somebody's own: nothing is shared between two of them."""
-    context = phones.new_context(**PHONE)
+    context = browser.new_context(**PHONE)
     context.set_default_timeout(SOON_MS)
     yield context.new_page()
     context.close()
@@ -77,7 +69,7 @@ def findings(server: Server, client_id: str, status: str) -> list[dict[str, Any]
 
 
 def test_a_new_client_is_invited_in_person_and_seen_as_soon_as_the_phone_is_paired(
-    page: Page, desk: BrowserContext, server: Server, phones: Browser
+    page: Page, desk: BrowserContext, server: Server, browser: Browser
 ) -> None:
     caseload = desk.new_page()
     caseload.goto(f"{server.address}/desk/")
@@ -89,7 +81,7 @@ def test_a_new_client_is_invited_in_person_and_seen_as_soon_as_the_phone_is_pair
     expect(page.get_by_role("img", name=re.compile("Picture with the link")).locator("svg")).to_be_visible()
     code = page.locator(".code").inner_text()
 
-    with phone(phones) as theirs:
+    with phone(browser) as theirs:
         theirs.goto(f"{server.address}/app/")
         theirs.get_by_label("Code from your practice").fill(code)
         accept(theirs)
@@ -103,9 +95,9 @@ def wrong(number: str) -> str:
     return f"{(int(number) + 1) % 10_000:04d}"
 
 
-def test_a_phone_invited_by_a_link_comes_in_by_its_number_only(page: Page, server: Server, phones: Browser) -> None:
+def test_a_phone_invited_by_a_link_comes_in_by_its_number_only(page: Page, server: Server, browser: Browser) -> None:
     client_id = new_client(server, "Tobias Renn")
-    with phone(phones) as theirs:
+    with phone(browser) as theirs:
         theirs.goto(invited(server, client_id, "link")["url"])
         accept(theirs)
         number = theirs.locator(".check-number").inner_text().strip()
@@ -122,9 +114,9 @@ def test_a_phone_invited_by_a_link_comes_in_by_its_number_only(page: Page, serve
         expect(theirs.locator(".check-number")).to_have_count(0)
 
 
-def test_a_strangers_phone_is_refused_and_stays_outside(page: Page, server: Server, phones: Browser) -> None:
+def test_a_strangers_phone_is_refused_and_stays_outside(page: Page, server: Server, browser: Browser) -> None:
     client_id = new_client(server, "Greta Sommerfeld")
-    with phone(phones) as stranger:
+    with phone(browser) as stranger:
         stranger.goto(invited(server, client_id, "link")["url"])
         accept(stranger)
         stranger.locator(".check-number").wait_for()
@@ -183,7 +175,7 @@ def test_an_ended_session_keeps_the_half_written_note(page: Page, server: Server
     page.get_by_role("button", name="Seen, keep watching").click()
     expect(page.get_by_role("heading", name="Your session ended")).to_be_visible()
     assert len(findings(server, client_id, "open")) == 1
-    fill_sign_in(page)
+    fill_sign_in(page, server)
     expect(note).to_have_value("Called at noon, she says that")
     page.get_by_role("button", name="Seen, keep watching").click()
     expect(page.get_by_text("Noted as seen. It stays here for watching.")).to_be_visible()

@@ -1,17 +1,14 @@
 """The program editor in a real browser: by keyboard, beside a colleague, without a network."""
 
 import re
-import subprocess
-from collections.abc import Iterator
 from datetime import date, datetime
 from typing import Any
 
-import httpx
 import pytest
 from playwright.sync_api import BrowserContext, Page, expect
 
 from tests.builders import circuit, content, step_down
-from tests.e2e.conftest import EMAIL, PASSWORD, Server, _command, _environment, free_port, running
+from tests.e2e.conftest import PASSWORD, Server
 from tests.e2e.test_main_job import ZONE
 
 pytestmark = pytest.mark.browser
@@ -23,32 +20,19 @@ _NAME_OF_FOCUS = """() => {
 }"""
 
 
-@pytest.fixture(scope="module")
-def server(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Server]:
-    """One practice for all tests of a file: each takes on people of its own."""
-    folder, port = tmp_path_factory.mktemp("desk"), free_port()
-    found = _command("practice", "create", "Thornwater Physical Therapy", "--email", EMAIL)
-    whose = ["--practitioner", "Maren Brandvold", "--time-zone", "Europe/Vienna"]
-    subprocess.run(found + whose, input=PASSWORD.encode() + b"\n", env=_environment(folder, port), check=True)
-    with running(folder, port) as address, httpx.Client(base_url=address, timeout=20) as http:
-        signed_in = http.post("/api/v1/sign-in", json={"email": EMAIL, "password": PASSWORD})
-        http.headers["Cookie"] = signed_in.headers["set-cookie"].partition(";")[0]
-        yield Server(address, folder, http)
-
-
 def open_desk(context: BrowserContext, server: Server) -> Page:
     """Sign the practitioner in and show the caseload."""
     page = context.new_page()
     page.set_default_timeout(SOON_MS)
     page.goto(f"{server.address}/desk/")
-    fill_sign_in(page)
+    fill_sign_in(page, server)
     page.get_by_role("navigation", name="Pages").wait_for()
     return page
 
 
-def fill_sign_in(page: Page) -> None:
+def fill_sign_in(page: Page, server: Server) -> None:
     """Type address and password and send them."""
-    page.get_by_label("Email").fill(EMAIL)
+    page.get_by_label("Email").fill(server.email)
     page.get_by_label("Password", exact=True).fill(PASSWORD)
     page.get_by_role("button", name="Sign in").click()
 

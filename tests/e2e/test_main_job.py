@@ -10,7 +10,7 @@ import pytest
 from playwright.sync_api import BrowserContext, Page, Playwright, expect
 
 from tests.builders import circuit, content, step_down
-from tests.e2e.conftest import EMAIL, PASSWORD, Server, phone_browser
+from tests.e2e.conftest import PASSWORD, Server, phone_browser
 
 pytestmark = pytest.mark.browser
 ZONE = ZoneInfo("Europe/Vienna")
@@ -93,7 +93,7 @@ def until_finish_is_heard(server: Server, client_id: str) -> list[dict[str, Any]
 
 def sign_in(page: Page, server: Server) -> None:
     page.goto(f"{server.address}/desk/")
-    page.get_by_label("Email").fill(EMAIL)
+    page.get_by_label("Email").fill(server.email)
     page.get_by_label("Password", exact=True).fill(PASSWORD)
     page.get_by_role("button", name="Sign in").click()
     page.get_by_role("link", name="Emil Tarrow", exact=True).click()

@@ -2,7 +2,6 @@
 
 import json
 import re
-from collections.abc import Iterator
 from datetime import datetime
 from pathlib import Path
 
@@ -24,14 +23,6 @@ NARROW_PX, LARGE_TEXT_PX = 320, 32
 def client_id(server: Server) -> str:
     """Emil, with a session of 15 sets today."""
     return write_program(server)
-
-
-@pytest.fixture
-def browser(playwright: Playwright) -> Iterator[Browser]:
-    """A browser for phones that need not survive its closing."""
-    found = playwright.chromium.launch(executable_path=chromium(), args=FLAGS)
-    yield found
-    found.close()
 
 
 def new_phone(browser: Browser, **more: object) -> Page:

@@ -1,6 +1,5 @@
 """The rules on the phone: a sign locks the day, a new dose is told, the health questions reach the practice."""
 
-from collections.abc import Iterator
 from datetime import date, datetime, time, timedelta
 from pathlib import Path
 from typing import Any
@@ -10,7 +9,7 @@ import pytest
 from playwright.sync_api import Browser, Page, Playwright, expect
 
 from tests.builders import Phone, circuit, content, step_down
-from tests.e2e.conftest import FLAGS, PHONE, Server, chromium, phone_browser
+from tests.e2e.conftest import PHONE, Server, phone_browser
 from tests.e2e.looking import faults
 from tests.e2e.test_main_job import SLOW_MS, ZONE, lay_stones, pair, pairing_link, today, write_program
 
@@ -27,13 +26,11 @@ def client_id(server: Server) -> str:
 
 
 @pytest.fixture
-def page(playwright: Playwright) -> Iterator[Page]:
+def page(browser: Browser) -> Page:
     """A phone that need not survive its closing."""
-    found: Browser = playwright.chromium.launch(executable_path=chromium(), args=FLAGS)
-    context = found.new_context(**{**PHONE, "viewport": {"width": 320, "height": 640}, "reduced_motion": "reduce"})
+    context = browser.new_context(**{**PHONE, "viewport": {"width": 320, "height": 640}, "reduced_motion": "reduce"})
     context.set_default_timeout(15_000)
-    yield context.new_page()
-    found.close()
+    return context.new_page()
 
 
 def report_chest_pain(page: Page, address: str) -> None:
