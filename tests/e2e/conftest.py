@@ -48,7 +48,8 @@ DESK: dict[str, Any] = {
 
 def chromium() -> str:
     """Answer the path of a Chromium: the one that deploy/test.sh found, else one on the path."""
-    found = os.environ.get("STEADFOOT_CHROMIUM") or shutil.which("chromium") or shutil.which("chromium-browser")
+    names = ("chromium-headless-shell", "chromium", "chromium-browser")
+    found = os.environ.get("STEADFOOT_CHROMIUM") or next(filter(None, map(shutil.which, names)), None)
     assert found, "no Chromium: run these tests through deploy/test.sh, which installs one"
     return found
 
