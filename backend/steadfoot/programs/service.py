@@ -55,7 +55,6 @@ __all__ = [
     "prescriptions_loading",
     "progress_client",
     "publish",
-    "version_at",
     "version_numbered",
     "versions_of",
     "versions_of_practice",
@@ -105,11 +104,6 @@ def current(session: Session, practice_id: str, client_id: str) -> Version | Non
     """Answer a client's newest version, or None before the first one."""
     row = store.newest(session, practice_id, client_id)
     return _version(row) if row else None
-
-
-def version_at(session: Session, practice_id: str, client_id: str, day: date) -> Version | None:
-    """Answer the version that was in force on a client's calendar day, or None before the first one."""
-    return in_force(versions_of(session, practice_id, client_id), day)
 
 
 def version_numbered(session: Session, practice_id: str, client_id: str, number: int) -> Version:

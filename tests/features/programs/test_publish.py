@@ -154,7 +154,7 @@ def test_the_service_answers_which_version_was_in_force(house, client_id, clock,
     with database.read() as session:
 
         def number_on(day):
-            found = service.version_at(session, house.practice_id, client_id, day)
+            found = service.in_force(service.versions_of(session, house.practice_id, client_id), day)
             return found.number if found else None
 
         days = [TODAY + timedelta(days=after) for after in (-1, 0, 4, 5)]
