@@ -7,7 +7,7 @@ a new one after a person has decided.
 import json
 from collections import defaultdict
 from collections.abc import Sequence
-from datetime import date, datetime
+from datetime import datetime
 from functools import lru_cache
 
 from sqlalchemy.exc import IntegrityError
