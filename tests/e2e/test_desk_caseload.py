@@ -163,6 +163,23 @@ def test_findings_are_answered_with_a_message_with_a_reason_and_by_watching(page
     assert messages == ["Please keep to last week's sets until we have spoken."]
 
 
+def test_a_stop_is_ended_by_a_person_who_writes_what_was_said(page: Page, server: Server) -> None:
+    client_id = new_client(server, "Ines Calloway")
+    publish(server, client_id)
+    says(server, client_id, ("symptom_reported", {"symptom": "chest_pain"}))
+    page.goto(f"{server.address}/desk/clients/{client_id}")
+    stop = page.locator("section.flag").filter(has_text="chest")
+    stop.get_by_role("button", name="Spoken to, may train again").click()
+    stop.get_by_role("button", name="Let them train again").click()
+    expect(stop.get_by_text("Please write in a sentence what was said before they train again.")).to_be_visible()
+    stop.get_by_label("What was said, and why training is safe again").fill("Seen by Dr Ashgrove: a pulled muscle.")
+    stop.get_by_role("button", name="Let them train again").click()
+    expect(page.get_by_text("Noted. The phone shows the sessions again at its next contact.")).to_be_visible()
+    (closed,) = findings(server, client_id, "closed")
+    assert closed["decisions"][-1]["note"] == "Seen by Dr Ashgrove: a pulled muscle."
+    assert findings(server, client_id, "open") == []
+
+
 def test_an_ended_session_keeps_the_half_written_note(page: Page, server: Server) -> None:
     client_id = new_client(server, "Lene Marrow")
     publish(server, client_id)

@@ -37,12 +37,15 @@ def caseload(desk: BrowserContext, busy: Demo) -> Page:
     return page
 
 
-def ready_person(busy: Demo) -> dict[str, Any]:
-    """Answer the first person on their way who is ready for more."""
-    rows = busy.http.get("/api/v1/caseload").json()["items"]
-    decide = (row for row in rows if row["suggestion"] and row["suggestion"]["action"] == "decide")
-    person: dict[str, Any] = next(decide)["client"]
-    return person
+def ready_person(busy: Demo, least: int = 1) -> dict[str, Any]:
+    """Answer the first person on their way of whom so many movements are ready for more."""
+    for row in busy.http.get("/api/v1/caseload").json()["items"]:
+        if not row["suggestion"] or row["suggestion"]["action"] != "decide":
+            continue
+        items = busy.http.get(f"/api/v1/clients/{row['client']['id']}/suggestions").json()["items"]
+        if len({one["exercise"] for one in items if one["can_accept"]}) >= least:
+            return dict(row["client"])
+    raise AssertionError(f"nobody in the demo has {least} changes to decide")
 
 
 def version_of(busy: Demo, client_id: str) -> int:
@@ -69,6 +72,21 @@ def to_decide(caseload: Page, name: str, clicks: Clicks) -> Locator:
     return part
 
 
+def test_several_changes_are_published_as_one_version(caseload: Page, busy: Demo) -> None:
+    person = ready_person(busy, least=2)
+    before = version_of(busy, person["id"])
+    part = to_decide(caseload, person["display_name"], Clicks())
+    accepts = part.get_by_role("button", name=re.compile("^Accept"))
+    marked = accepts.count()
+    for n in range(marked):
+        accepts.first.click()  # a marked one is called otherwise
+        expect(part.get_by_role("button", name=f"Publish {n + 1} change")).to_be_visible()
+    part.get_by_role("button", name=f"Publish {marked} changes").click()
+    expect(part.get_by_text(f"Version {before + 1} published.")).to_be_visible()
+    expect(part.locator(".decided li")).to_have_count(marked)
+    assert version_of(busy, person["id"]) == before + 1
+
+
 def test_from_the_caseload_to_an_accepted_progression_in_three_clicks(caseload: Page, busy: Demo) -> None:
     person, clicks = ready_person(busy), Clicks()
     before = version_of(busy, person["id"])
@@ -84,7 +102,7 @@ def test_from_the_caseload_to_an_accepted_progression_in_three_clicks(caseload: 
     assert version_of(busy, person["id"]) == before + 1
 
 
-def test_suggestions_of_an_older_version_are_fetched_again_and_marks_are_kept(caseload: Page, busy: Demo) -> None:
+def test_a_decline_outlives_a_change_elsewhere_and_can_be_accepted_after_all(caseload: Page, busy: Demo) -> None:
     person = ready_person(busy)
     part = to_decide(caseload, person["display_name"], Clicks())
     part.get_by_role("button", name=re.compile("^Decline")).first.click()
@@ -104,6 +122,10 @@ def test_suggestions_of_an_older_version_are_fetched_again_and_marks_are_kept(ca
     declined = busy.http.get(f"/api/v1/clients/{person['id']}/suggestions").json()["declined"]
     assert "First the trip on Saturday." in [one["reason"] for one in declined]
     assert version_of(busy, person["id"]) == before
+    part.get_by_text(re.compile(r"^\d+ declined suggestion")).click()
+    part.get_by_role("button", name=re.compile("^Accept after all")).first.click()
+    expect(part.get_by_text(f"Version {before + 1} published.")).to_be_visible()
+    assert version_of(busy, person["id"]) == before + 1
 
 
 @pytest.fixture
@@ -188,3 +210,25 @@ def test_a_person_without_norms_is_told_why(page: Page, server: Server) -> None:
     expect(
         page.get_by_text("No norm for this person: the norm is by sex, and none is given.", exact=True)
     ).to_be_visible()
+
+
+def test_what_is_hard_for_a_person_is_rated_again_and_compared(page: Page, server: Server) -> None:
+    client_id = new_client(server, "Sanne Verhage")
+    page.goto(f"{server.address}/desk/clients/{client_id}/tests")
+    scale = page.get_by_role("region", name="What is hard for them")
+    page.get_by_role("button", name="Save the rating").click()
+    expect(scale.get_by_role("alert").filter(has_text="Please name at least one activity.")).to_be_visible()
+    scale.get_by_label("Activity 1").fill("Down the cellar stairs")
+    scale.get_by_label("Rating 1").fill("11")
+    page.get_by_role("button", name="Save the rating").click()
+    expect(scale.get_by_text("0 to 10").first).to_be_visible()
+    scale.get_by_label("Rating 1").fill("3")
+    page.get_by_role("button", name="Save the rating").click()
+    expect(scale.get_by_text("Down the cellar stairs 3")).to_be_visible()
+    scale.get_by_label("Rating 1").fill("7")
+    page.get_by_role("button", name="Save the rating").click()
+    expect(scale.get_by_text("Down the cellar stairs 7")).to_be_visible()
+    compared = server.call("GET", f"/clients/{client_id}/tests")["functional_scale"]["change"]
+    assert compared["is_real"] is True
+    expect(scale.get_by_text(compared["words"])).to_be_visible()
+    assert faults(page, TARGET_PX) == []
