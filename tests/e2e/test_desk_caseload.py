@@ -123,6 +123,10 @@ def test_a_strangers_phone_is_refused_and_stays_outside(page: Page, server: Serv
         page.get_by_role("button", name="Compare the number on the phone of Greta Sommerfeld").click()
         page.get_by_role("dialog").get_by_role("button", name="Refuse this phone").click()
         expect(page.get_by_text("The phone was refused. It can read and send nothing.")).to_be_visible()
+        stranger.get_by_role("button", name="Look now").click()
+        expect(stranger.get_by_text("The practice did not let this phone in.")).to_be_visible()
+        stranger.get_by_role("button", name="Pair it again").click()
+        expect(stranger.get_by_label("Code")).to_be_visible()
     assert server.call("GET", "/pairings")["items"] == []
     (device,) = server.call("GET", f"/clients/{client_id}/devices")["items"]
     assert device["revoked_at"] is not None

@@ -64,11 +64,21 @@ function Already({ known }: { known: Device }) {
   );
 }
 
+/** The practice did not let this phone in; another code may. */
+const Refused = () => (
+  <Screen title={t('removedTitle')}>
+    <p role="status">{t('strangerText')}</p>
+    <div class="block"><Button kind="main" wide onClick={() => (pairingAnew.value = true)}>{t('alreadyGo')}</Button></div>
+    <WhatItIs />
+  </Screen>
+);
+
 /** Invited by a link: the practice compares four digits before this phone is let in. */
 export function Waiting() {
   const known = device.value;
   const [looked, setLooked] = useState(false);
   if (!known) return null;
+  if (connection.value === 'revoked') return <Refused />;
   const look = async () => {
     await sendNow();
     setLooked(true);

@@ -9,7 +9,16 @@ const slots = (entry: Entry): string[] => [...new Set(forms(entry).flatMap((text
 const [english, german] = [en as Catalog, de as Catalog];
 const keys = Object.keys(english);
 
+const parts = import.meta.glob<Record<string, Catalog>>(['./en/*.ts', './de/*.ts'], { eager: true });
+
 describe('the phone app in two languages', () => {
+  it('has each word in one file only: of two, the later would silently win', () => {
+    for (const language of ['en', 'de']) {
+      const all = Object.entries(parts).filter(([path]) => path.startsWith(`./${language}/`)).flatMap(([, module]) => Object.values(module).flatMap(Object.keys));
+      expect(all.length).toBeGreaterThan(100);
+      expect(all.filter((key, at) => all.indexOf(key) !== at)).toEqual([]);
+    }
+  });
   it('says the same with the same names filled in', () => {
     expect(Object.keys(german).sort()).toEqual([...keys].sort());
     for (const key of keys) expect([key, slots(german[key]!)]).toEqual([key, slots(english[key]!)]);

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import type { Entry } from '../../shared/words/mechanism';
+import type { Catalog, Entry } from '../../shared/words/mechanism';
 import de from './de';
 import en from './en';
 
@@ -17,4 +17,13 @@ it('leaves nothing in German as it was in English, but for names and bare placeh
   ]);
   const same = Object.entries(en).filter(([key, entry]) => JSON.stringify(entry) === JSON.stringify((de as Record<string, Entry>)[key])).map(([key]) => key);
   expect(same.filter((key) => !alike.has(key))).toEqual([]);
+});
+
+it('has each word in one file only: of two, the later would silently win', () => {
+  const parts = import.meta.glob<Record<string, Catalog>>(['./en/*.ts', './de/*.ts', '!./*/index.ts', '!./*/library.ts', '!./*/editor.ts'], { eager: true });
+  for (const language of ['en', 'de']) {
+    const all = Object.entries(parts).filter(([path]) => path.startsWith(`./${language}/`)).flatMap(([, module]) => Object.values(module).flatMap(Object.keys));
+    expect(all.length).toBeGreaterThan(100);
+    expect(all.filter((key, at) => all.indexOf(key) !== at)).toEqual([]);
+  }
 });

@@ -56,6 +56,7 @@ const frame: Translation<typeof en> = {
   alreadyKeep: 'So lassen',
   removedTitle: 'Dieses Handy ist nicht mehr verbunden',
   removedText: 'Die Praxis hat diese Verbindung beendet. Alles, was du gesichert hast, ist noch auf diesem Handy. Bitte um einen neuen Code.',
+  strangerText: 'Die Praxis hat dieses Handy nicht zugelassen. Wenn das ein Irrtum war, bitte sie um einen neuen Code.',
   installTitle: 'Leg es auf den Startbildschirm',
   installFirst: 'Leg es zuerst auf den Startbildschirm',
   installIos: 'Auf iPhone oder iPad: Tippe auf Teilen, dann auf Zum Home-Bildschirm. Öffne Steadfoot von dort und gib den Code dort ein. Was du im Browser einträgst, zieht nicht mit um.',

@@ -54,6 +54,7 @@ const frame = {
   alreadyKeep: 'Keep it as it is',
   removedTitle: 'This phone is no longer paired',
   removedText: 'The practice has ended this pairing. All you saved is still on this phone. Ask for a new code.',
+  strangerText: 'The practice did not let this phone in. If that was a mistake, ask them for a new code.',
   installTitle: 'Put it on your home screen',
   installFirst: 'Put it on your home screen first',
   installIos: 'On an iPhone or iPad: tap Share, then Add to Home Screen. Open Steadfoot from there and type the code there. What you enter in the browser does not move along.',
