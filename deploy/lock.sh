@@ -13,4 +13,7 @@ lock() {
 }
 lock --extra postgresql --output-file deploy/requirements.txt pyproject.toml "$@"
 lock --extra test --constraint deploy/requirements.txt --output-file deploy/requirements-test.txt pyproject.toml "$@"
-say "Locked: $(grep -c '==' deploy/requirements.txt) packages to run, $(grep -c '==' deploy/requirements-test.txt) to test."
+lock --extra mutation --constraint deploy/requirements-test.txt --output-file deploy/requirements-mutation.txt pyproject.toml "$@"
+count() { grep -c '==' "deploy/$1"; }
+say "Locked: $(count requirements.txt) packages to run, $(count requirements-test.txt) to test," \
+  "$(count requirements-mutation.txt) to test the tests of the rules."
