@@ -142,3 +142,24 @@ def test_the_range_always_holds_what_the_phone_tells_later():
 
 def test_not_heard_never_lifts_a_ratio_above_one():
     assert ratio(3, 3, 1).high == 1.0
+
+
+def test_one_set_of_many_is_partly():
+    assert status(planned(done=1), WED, heard(WED)) is Status.PARTLY
+
+
+def test_nothing_prescribed_still_says_what_was_done():
+    found = ratio(0, 3)
+    assert (found.prescribed, found.done, found.low, found.high) == (0, 3, None, None)
+
+
+def test_only_the_sets_not_done_of_a_session_may_still_be_heard_of():
+    one = planned(done=3, of=12)
+    two = planned(done=12, of=12)
+    found = by_set([(each, standing(each, NEXT_MON, heard(WED))) for each in (one, two)])
+    assert (found.prescribed, found.done, found.low, found.high) == (24, 15, 15 / 24, 1)
+    three = planned(MON, fixed_day=True, done=0, of=24)
+    known = standing(three, NEXT_MON, heard(WED))
+    assert known.settled
+    found = by_set([(one, standing(one, NEXT_MON, heard(WED))), (three, known)])
+    assert (found.low, found.high) == (3 / 36, 12 / 36)

@@ -177,3 +177,52 @@ def test_within_a_reason_the_longest_waiting_comes_first_then_the_nearest_trip_t
 )
 def test_sentences_have_the_numbers_inside(changes, sentence):
     assert told(**changes).sentence == sentence
+
+
+HOUSE_WORDS = {
+    ReasonRule.REFUSED_ENTRIES: ("2 entries kept aside, not understood.", "Look at what was kept aside."),
+    ReasonRule.MISSED_SESSIONS: ("2 sessions missed in the last 14 days.", "Ask what got in the way."),
+    ReasonRule.OVER_EAGER: (
+        "Did 150 percent of a week's planned load.",
+        "Ask how it feels, and remind them of rest days.",
+    ),
+    ReasonRule.SILENT: ("Last heard on Friday; 1 session not heard.", "Ask by other means whether all is well."),
+    ReasonRule.NEVER_PAIRED: ("No phone is paired.", "Invite their phone."),
+    ReasonRule.NO_PROGRAM: ("No program yet.", "Write the first program."),
+}
+
+
+@pytest.mark.parametrize("rule", HOUSE_WORDS)
+def test_every_reason_of_ours_says_what_is_and_what_could_be_done(rule):
+    reason = told(**CASES[rule])
+    assert (reason.sentence, reason.suggestion.sentence) == HOUSE_WORDS[rule]
+    assert (reason.suggestion.flag_id, reason.suggestion.action) == (None, None)
+
+
+def test_being_on_the_way_asks_for_nothing():
+    assert told().suggestion is None
+
+
+def test_sessions_of_their_own_are_counted_and_asked_about():
+    reason = told(weeks=(WeekSoFar(600, 600, 3),))
+    assert reason.sentence == "3 sessions of their own beside the plan within a week."
+    assert reason.suggestion.sentence == "Ask how it feels, and whether the plan asks too little."
+
+
+def test_a_small_plan_can_be_overdone_too():
+    assert told(weeks=(WeekSoFar(1, 2, 0),)).sentence == "Did 200 percent of a week's planned load."
+
+
+def test_a_flag_suggests_what_its_rule_suggests():
+    assert told(flags=(flag(Rule.PAIN_RISING),)).suggestion.sentence == "pain_rising suggestion"
+
+
+def test_of_two_flags_of_one_rule_the_longer_waiting_is_told():
+    newer, older = flag(Rule.PAIN_RISING, 2), flag(Rule.PAIN_RISING, 9)
+    for flags in ((newer, older), (older, newer)):
+        assert told(flags=flags).since == ago(9)
+
+
+def test_a_trip_today_goes_before_one_tomorrow():
+    reason = told()
+    assert sort_key(reason, 0, "Zoe") < sort_key(reason, 1, "Ada")

@@ -292,3 +292,16 @@ def test_an_item_of_the_step_down_has_its_most(item, most):
         assert (refused.value.name, refused.value.high) == (item, most)
     with pytest.raises(NotWhole):
         StepDown(**nothing | {item: 0.5})
+
+
+@pytest.mark.parametrize("other", [None, 20])
+def test_a_result_carries_its_test_and_its_value(other):
+    found = read(TestCode.HEEL_RISE, 18, WOMAN, TestSide.LEFT, other)
+    assert (found.test, found.value) == (TESTS[TestCode.HEEL_RISE], 18)
+
+
+def test_a_norm_by_sex_names_the_sex():
+    stance = read(TestCode.STANCE_CLOSED, 5, Person(67, Sex.FEMALE)).reference
+    assert stance.group == "women 60 to 69"
+    steps = read(TestCode.STEP_TEST, 100, Person(40, Sex.MALE)).reference
+    assert steps.group == "men 36 to 45, table from memory"

@@ -169,3 +169,15 @@ def test_other_activities_cannot_be_compared():
 @pytest.mark.parametrize(("after", "reality"), [(5, Reality.REAL), (4.9, Reality.WITHIN_ERROR)])
 def test_two_points_of_the_mean_are_real(after, reality):
     assert functional_change({"stairs": 3}, {"stairs": after}).of_mean.reality is reality
+
+
+def test_a_gain_of_less_than_one_is_a_gain():
+    assert change(1, 1.5, 0.5).better is True
+    assert change(1, 1.5, 0.5, lower_is_better=True).better is False
+
+
+def test_the_refusal_of_other_activities_is_a_sentence():
+    with pytest.raises(
+        OtherActivities, match=r"^The activities differ: a change can only be told for the same activities\.$"
+    ):
+        functional_change({"stairs": 3}, {})

@@ -86,3 +86,7 @@ def test_a_wall_is_everywhere():
 )
 def test_doses_are_said_in_words(prescription, words):
     assert dose.dose_words(prescription) == words
+
+
+def test_where_no_repetitions_are_prescribed_only_getting_into_place_takes_time():
+    assert set_seconds(counted(None, None, sides=Sides.BOTH)) == 10

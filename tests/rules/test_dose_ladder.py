@@ -146,3 +146,28 @@ def test_easing_off_again_and_again_comes_to_an_end_within_the_plausible_range(l
         assert (now.hold_s or 0) >= 1 or 1 <= now.reps_low <= now.reps_high
     else:
         pytest.fail("easing off never ended")
+
+
+def test_from_a_hold_to_repetitions_starts_at_the_rungs_own():
+    ladder = (rung("hold", hold_s=(20, 40)), rung("count", reps=(8, 12)), rung("once", reps=(1, 1)))
+    for variant, expected in (("count", (8, 12, None)), ("once", (1, 1, None))):
+        moved = progress(on("hold", hold=30), (ladder[0], next(one for one in ladder if one.variant == variant)), ALL)
+        now = moved.prescription
+        assert (now.reps_low, now.reps_high, now.hold_s) == expected
+
+
+def test_a_hold_has_no_tempo():
+    ladder = (rung("count", reps=(8, 12)), rung("hold", hold_s=(20, 40)))
+    assert progress(replace(on("count"), tempo_down_s=3), ladder, ALL).prescription.tempo_down_s is None
+
+
+@pytest.mark.parametrize(("low", "high"), [(8, 8), (9, 10), (8, 12)])
+def test_a_dose_within_the_new_rungs_range_is_kept(low, high):
+    moved = progress(on("low-step", low, high), LADDER, ALL).prescription
+    assert (moved.reps_low, moved.reps_high) == (low, high)
+
+
+def test_a_load_goes_along_to_a_harder_rung_that_carries_it_and_to_no_other():
+    ladder = (rung("low-step"), rung("high-step", load=True), rung("one-leg"))
+    assert progress(on("low-step", load=4), ladder, ALL).prescription.load_kg == 4
+    assert progress(on("high-step", load=4), ladder, ALL).prescription.load_kg is None

@@ -9,8 +9,6 @@ import steadfoot.rules
 from steadfoot.rules.numbers import numbers, unit_of
 from steadfoot.rules.sources import BIBLIOGRAPHY, Kind
 
-FOUND = numbers()
-
 
 def test_every_cited_constant_of_every_file_is_in_the_list():
     """Read from the text of the files, by another way than the list itself takes."""
@@ -18,16 +16,20 @@ def test_every_cited_constant_of_every_file_is_in_the_list():
     for file in Path(steadfoot.rules.__path__[0]).glob("*.py"):
         names = re.findall(r"^([A-Z][A-Z0-9_]*): Final\[\s*Annotated\[", file.read_text(), re.MULTILINE)
         written |= {(file.stem, name) for name in names}
-    assert {(one.module, one.name) for one in FOUND} == written
+    assert {(one.module, one.name) for one in numbers()} == written
 
 
 def test_each_number_has_its_work_its_kind_and_a_note():
-    for one in FOUND:
+    found = numbers()
+    for one in found:
         assert one.source in BIBLIOGRAPHY
         assert one.note
         assert (one.kind is Kind.HOUSE) == (one.source == "house")
-    by_name = {one.name: one for one in FOUND}
+    by_name = {one.name: one for one in found}
     assert (by_name["PAIN_STOP"].value, by_name["PAIN_STOP"].module) == (6, "pain")
+    assert (by_name["PAIN_STOP"].kind, by_name["PAIN_STOP"].source) == (Kind.PUBLISHED, "silbernagel-2007")
+    assert by_name["PAIN_STOP"].note == "Up to 5 of 10 is allowed, so 6 is the first too much"
+    assert (by_name["SILENT_DAYS"].value, by_name["SILENT_DAYS"].unit) == (5, "days")
     assert (by_name["CHAIR_STAND"].value, by_name["CHAIR_STAND"].unit) == (None, "")
 
 

@@ -125,3 +125,23 @@ def test_a_note_is_told_in_a_sentence_with_its_two_reports():
     )
     assert [one.event_id for one in note.evidence(LIMITS)] == [note.first.event_id, note.last.event_id]
     assert note.cited.source == "farrar-2001"
+
+
+@pytest.mark.parametrize("rule", [Rule.PAIN_AFTER, Rule.USUAL_PAIN_UP])
+def test_each_place_has_a_finding_of_its_own_that_names_it(rule):
+    when = When.AFTER if rule is Rule.PAIN_AFTER else When.BEFORE
+    reports = [report(day, 4, when, side) for day in (0, 1, 2) for side in (Side.LEFT, Side.RIGHT)]
+    assert [(one.subject, len(one.evidence)) for one in found(rule, *reports)] == [("knee.left", 3), ("knee.right", 3)]
+
+
+def test_pain_in_another_place_on_the_very_next_day_has_moved():
+    (moved,) = found(Rule.PAIN_MOVED, report(0), report(1, region=Region.HIP))
+    assert (moved.subject, len(moved.evidence)) == ("hip.right", 2)
+
+
+def test_where_only_one_rule_says_so_the_note_says_it():
+    (note,) = improvements([report(0, 3), report(20, 2)])
+    assert note.sentence.endswith(
+        "1 point and 33 percent less; 2 points or 30 percent is a change that matters, "
+        "and only one of the two rules says so."
+    )

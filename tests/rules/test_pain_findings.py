@@ -94,4 +94,12 @@ def test_a_symptom_is_a_finding_of_its_own():
     reports = [symptom(1, Symptom.CHEST_PAIN), symptom(0, Symptom.CHEST_PAIN), symptom(3, Symptom.FEVER)]
     first, second = symptom_findings([*reports, symptom(3, Symptom.CHEST_PAIN)])
     assert (first.rule, first.subject, len(first.evidence)) == (Rule.RED_FLAG_SYMPTOM, "chest_pain", 3)
+    assert [one.event_id for one in first.evidence] == ["s0", "s1", "s3"]
     assert second.evidence[0].sentence(MONDAY + timedelta(days=3)) == "Fever was reported today."
+
+
+@pytest.mark.parametrize("rule", [Rule.PAIN_TOO_HIGH, Rule.PAIN_NEXT_MORNING, Rule.PAIN_RISING])
+def test_every_finding_names_its_place(rule):
+    when = When.NEXT_MORNING if rule is Rule.PAIN_NEXT_MORNING else When.DURING
+    reports = [report(7 * week, 6 + week, when, side) for week in range(3) for side in (Side.LEFT, Side.RIGHT)]
+    assert [one.subject for one in found(rule, *reports)] == ["knee.left", "knee.right"]

@@ -219,3 +219,7 @@ def test_a_pack_takes_half_a_litre_more_and_no_other_step_is_known():
     assert load_step_kg(rung("high-step", Kit.STEP, load=True)) is None
     assert load_step_kg(rung("pack-on-the-floor", Kit.PACK)) is None
     assert load_step_kg(None) is None
+
+
+def test_without_a_ladder_the_way_down_keeps_fractions_of_a_kilogram():
+    assert without_ladder(decide(DOWN), 7.5, 0.7)[1] == 6.8

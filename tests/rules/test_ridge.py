@@ -63,3 +63,14 @@ def test_other_weeks_have_no_share():
 
 def test_extra_sessions_add_to_what_was_done():
     assert weeks([load(0), load(1, 0, 150, touched=True)], on(3), on(3))[0].done_load == 150
+
+
+def test_two_sessions_on_one_day_and_two_days_of_a_week_add_up():
+    loads = [load(0, 100, 90), load(0, 50, 40), load(6, 30, 20), load(14, 10, 5)]
+    assert [(week.planned_load, week.done_load) for week in sums(loads)] == [(180, 150), (0, 0), (10, 5)]
+    assert [week.starts_on for week in weeks(loads, on(0), on(0))] == [on(0), on(7), on(14)]
+
+
+def test_only_the_running_week_has_a_share():
+    loads = [load(0, 100), load(7, 1, touched=True), load(8, 3)]
+    assert [week.due_share for week in weeks(loads, on(7), on(7))] == [None, 0.25]

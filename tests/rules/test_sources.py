@@ -10,7 +10,7 @@ import pytest
 
 import steadfoot.rules
 from steadfoot.rules.findings import CARDS, Rule
-from steadfoot.rules.sources import BIBLIOGRAPHY, Cited, Kind
+from steadfoot.rules.sources import BIBLIOGRAPHY, Cited, Kind, house, plausible
 
 MODULES = [
     importlib.import_module(f"steadfoot.rules.{found.name}") for found in pkgutil.iter_modules(steadfoot.rules.__path__)
@@ -62,3 +62,9 @@ def test_every_work_says_whom_it_studied_and_how_it_was_read():
     for work in BIBLIOGRAPHY.values():
         assert work.population
         assert work.read_as
+
+
+def test_what_is_our_own_choice_says_so():
+    assert house("Three days are enough") == Cited(Kind.HOUSE, "house", "Three days are enough")
+    assert plausible("ten minutes").note == "Plausible range, to catch slips of the finger: ten minutes"
+    assert (plausible("ten minutes").kind, plausible("ten minutes").source) == (Kind.HOUSE, "house")

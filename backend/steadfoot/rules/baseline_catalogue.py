@@ -5,7 +5,7 @@ from enum import StrEnum
 from typing import Annotated, Final
 
 from steadfoot.rules import norms_tables
-from steadfoot.rules.sources import Cited, Kind
+from steadfoot.rules.sources import Cited, Kind, plausible
 
 
 class TestCode(StrEnum):
@@ -30,17 +30,13 @@ STANCE_CAP_S: Final[
 STEP_DOWN_MAX: Final[Annotated[int, Cited(Kind.PUBLISHED, "piva-2006", "Items add up to 6 points at most")]] = 6
 
 
-def _plausible(note: str) -> Cited:
-    return Cited(Kind.HOUSE, "house", f"Plausible range, to catch slips of the finger: {note}")
-
-
-CHAIR_STAND_MAX: Final[Annotated[int, _plausible("two repetitions a second")]] = 60
-SIDE_BRIDGE_MAX_S: Final[Annotated[int, _plausible("ten minutes")]] = 600
-HEEL_RISE_MAX: Final[Annotated[int, _plausible("100 repetitions")]] = 100
-SIX_MINUTE_WALK_MAX_M: Final[Annotated[int, _plausible("12 km/h for six minutes")]] = 1200
-BEATS_MIN: Final[Annotated[int, _plausible("40 beats after exercise")]] = 40
-BEATS_MAX: Final[Annotated[int, _plausible("220 beats")]] = 220
-REACH_MAX_CM: Final[Annotated[int, _plausible("120 cm")]] = 120
+CHAIR_STAND_MAX: Final[Annotated[int, plausible("two repetitions a second")]] = 60
+SIDE_BRIDGE_MAX_S: Final[Annotated[int, plausible("ten minutes")]] = 600
+HEEL_RISE_MAX: Final[Annotated[int, plausible("100 repetitions")]] = 100
+SIX_MINUTE_WALK_MAX_M: Final[Annotated[int, plausible("12 km/h for six minutes")]] = 1200
+BEATS_MIN: Final[Annotated[int, plausible("40 beats after exercise")]] = 40
+BEATS_MAX: Final[Annotated[int, plausible("220 beats")]] = 220
+REACH_MAX_CM: Final[Annotated[int, plausible("120 cm")]] = 120
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,30 +9,26 @@ from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 from typing import Annotated, Final
 
-from steadfoot.rules.sources import Cited, Kind
+from steadfoot.rules.sources import Cited, Kind, plausible
 from steadfoot.rules.vocabulary import Kit, Sides
 
 _HOUSE: Final = "house"
 
 
-def _plausible(note: str) -> Cited:
-    return Cited(Kind.HOUSE, _HOUSE, f"Plausible range, to catch slips of the finger: {note}")
-
-
-REPS_MIN: Final[Annotated[int, _plausible("at least one repetition")]] = 1
-REPS_MAX: Final[Annotated[int, _plausible("more than 50 in one set is a different exercise")]] = 50
-HOLD_MIN_S: Final[Annotated[int, _plausible("at least one second")]] = 1
-HOLD_MAX_S: Final[Annotated[int, _plausible("five minutes")]] = 300
-ROUNDS_MIN: Final[Annotated[int, _plausible("at least one round")]] = 1
-ROUNDS_MAX: Final[Annotated[int, _plausible("ten rounds")]] = 10
-REST_MAX_S: Final[Annotated[int, _plausible("ten minutes between sets")]] = 600
-LOAD_MAX_KG: Final[Annotated[int, _plausible("200 kg")]] = 200
-TEMPO_MAX_S: Final[Annotated[int, _plausible("ten seconds on the way down")]] = 10
+REPS_MIN: Final[Annotated[int, plausible("at least one repetition")]] = 1
+REPS_MAX: Final[Annotated[int, plausible("more than 50 in one set is a different exercise")]] = 50
+HOLD_MIN_S: Final[Annotated[int, plausible("at least one second")]] = 1
+HOLD_MAX_S: Final[Annotated[int, plausible("five minutes")]] = 300
+ROUNDS_MIN: Final[Annotated[int, plausible("at least one round")]] = 1
+ROUNDS_MAX: Final[Annotated[int, plausible("ten rounds")]] = 10
+REST_MAX_S: Final[Annotated[int, plausible("ten minutes between sets")]] = 600
+LOAD_MAX_KG: Final[Annotated[int, plausible("200 kg")]] = 200
+TEMPO_MAX_S: Final[Annotated[int, plausible("ten seconds on the way down")]] = 10
 EFFORT_MAX: Final[Annotated[int, Cited(Kind.PUBLISHED, "foster-2001", "Session effort runs from 0 to 10")]] = 10
-MINUTES_MAX: Final[Annotated[int, _plausible("a day has 1440 minutes")]] = 1440
-DISTANCE_MAX_KM: Final[Annotated[int, _plausible("100 km in one walk")]] = 100
-CLIMB_MAX_M: Final[Annotated[int, _plausible("5000 m up or down in one walk")]] = 5000
-PACK_MAX_KG: Final[Annotated[int, _plausible("60 kg on the back")]] = 60
+MINUTES_MAX: Final[Annotated[int, plausible("a day has 1440 minutes")]] = 1440
+DISTANCE_MAX_KM: Final[Annotated[int, plausible("100 km in one walk")]] = 100
+CLIMB_MAX_M: Final[Annotated[int, plausible("5000 m up or down in one walk")]] = 5000
+PACK_MAX_KG: Final[Annotated[int, plausible("60 kg on the back")]] = 60
 
 LOWERING_S: Final[
     Annotated[int, Cited(Kind.HOUSE, _HOUSE, "Lowering half of a repetition where no tempo is prescribed")]
@@ -55,7 +51,7 @@ SPACING_DAYS: Final[
         Cited(Kind.HOUSE, _HOUSE, "48 hours between heavy sessions for the same muscles, in calendar days"),
     ]
 ] = 2
-DAY_SESSIONS_MAX: Final[Annotated[int, _plausible("four planned sessions a day")]] = 4
+DAY_SESSIONS_MAX: Final[Annotated[int, plausible("four planned sessions a day")]] = 4
 
 SIDES_WORDS: Final = {Sides.EACH: "each side in turn", Sides.BOTH: "both sides together"}
 _STANDS_IN: Final = {Kit.STEP: Kit.STAIRS, Kit.PILLOW: Kit.TOWEL, Kit.MAT: Kit.TOWEL}
@@ -212,7 +208,7 @@ def _with_dose_of(prescription: Prescription, rung: Rung) -> Prescription:
         return replace(prescription, reps_low=None, reps_high=None, hold_s=hold, tempo_down_s=None)
     low, high = rung.reps or (REPS_MIN, REPS_MIN)
     if low <= (prescription.reps_low or 0) <= (prescription.reps_high or 0) <= high:
-        return replace(prescription, hold_s=None)
+        return prescription
     return replace(prescription, reps_low=low, reps_high=high, hold_s=None)
 
 

@@ -28,7 +28,7 @@ _UNITS: Final = {
     "_S": "s",
     "_M": "m",
 }
-"""What the ending of a name says of its unit; the longest ending counts."""
+"""What the ending of a name says of its unit; no ending is the end of another."""
 _EDGES: Final = ("_MIN", "_MAX")
 
 
@@ -52,8 +52,7 @@ def unit_of(name: str) -> str:
     ('kg', 'days', 'minutes', '')
     """
     bare = next((name.removesuffix(edge) for edge in _EDGES if name.endswith(edge)), name)
-    endings = sorted((ending for ending in _UNITS if f"_{bare}".endswith(ending)), key=len)
-    return _UNITS[endings[-1]] if endings else ""
+    return next((unit for ending, unit in _UNITS.items() if f"_{bare}".endswith(ending)), "")
 
 
 def numbers() -> list[Number]:

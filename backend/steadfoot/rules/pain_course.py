@@ -144,7 +144,8 @@ def _worst(reports: Sequence[Report]) -> Report:
 
 def _sentence(first: Report, last: Report, change: PainChange) -> str:
     place = place_words(first.region, first.side)
-    less = f"{counted(change.points, 'point')} and {round(change.percent or 0)} percent less"
+    assert change.percent is not None
+    less = f"{counted(change.points, 'point')} and {round(change.percent)} percent less"
     rule = f"{PAIN_LESS_POINTS} points or {PAIN_LESS_PERCENT} percent is a change that matters"
     both = "both rules agree" if change.enough_points and change.enough_percent else "only one of the two rules says so"
     return (

@@ -263,7 +263,7 @@ def _run(facts: Facts) -> list[SessionDone]:
     """
     done = [session for session in facts.sessions if session.amounts]
     run = done[-SESSIONS_OVER_GOAL:]
-    return run if _comparable(run[0], run[-1]) else run[-1:]
+    return run if _comparable(run[0], run[-1]) else run[1:]
 
 
 def _comparable(before: SessionDone, last: SessionDone) -> bool:

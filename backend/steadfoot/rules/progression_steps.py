@@ -162,15 +162,15 @@ def more_reps(around: Around) -> Step | None:
 
 
 def _longer(old: Prescription, rung: Rung) -> Prescription:
-    if rung.hold_s is None or old.hold_s is None or old.hold_s >= rung.hold_s[1]:
+    if rung.hold_s is None or old.hold_s is None:
         return old
-    return replace(old, hold_s=min(old.hold_s + HOLD_OVER_GOAL_S, rung.hold_s[1]))
+    return replace(old, hold_s=max(old.hold_s, min(old.hold_s + HOLD_OVER_GOAL_S, rung.hold_s[1])))
 
 
 def _more(old: Prescription, rung: Rung) -> Prescription:
-    if rung.reps is None or old.reps_low is None or old.reps_high is None or old.reps_high >= rung.reps[1]:
+    if rung.reps is None or old.reps_low is None or old.reps_high is None:
         return old
-    added = min(REPS_OVER_GOAL, rung.reps[1] - old.reps_high)
+    added = max(0, min(REPS_OVER_GOAL, rung.reps[1] - old.reps_high))
     return replace(old, reps_low=old.reps_low + added, reps_high=old.reps_high + added)
 
 

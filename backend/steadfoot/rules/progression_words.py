@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Final
 
-from steadfoot.rules.sources import Cited, Kind
+from steadfoot.rules.sources import Cited, Kind, house
 
 
 class Suggested(StrEnum):
@@ -64,10 +64,6 @@ class ProgressionCard:
     would_change: str
 
 
-def _house(note: str) -> Cited:
-    return Cited(Kind.HOUSE, "house", note)
-
-
 PROGRESSION_CARDS: Final = {
     ProgressionRule.PAIN_HIGH: ProgressionCard(
         "Go one step easier and ask how it is.",
@@ -76,37 +72,37 @@ PROGRESSION_CARDS: Final = {
     ),
     ProgressionRule.FLAG_OPEN: ProgressionCard(
         "Keep the dose: a flag about this place waits for an answer.",
-        _house("No more while a person has not looked at the pain"),
+        house("No more while a person has not looked at the pain"),
         "An answer to the open flag.",
     ),
     ProgressionRule.NOT_ENOUGH: ProgressionCard(
         "Keep the dose: there is nothing to judge by yet.",
-        _house("No suggestion without check-ins"),
+        house("No suggestion without check-ins"),
         "Two sessions with their sets reported.",
     ),
     ProgressionRule.SPACING: ProgressionCard(
         "Leave a day between hard sessions.",
-        _house("48 hours for the same muscles, by calendar days; common practice"),
+        house("48 hours for the same muscles, by calendar days; common practice"),
         "Two or more calendar days after the last hard session.",
     ),
     ProgressionRule.SHORT_OF_GOAL: ProgressionCard(
         "Go one step easier: the goal was out of reach twice.",
-        _house("Not one set at the low end of the goal in two sessions"),
+        house("Not one set at the low end of the goal in two sessions"),
         "One set that reaches the low end of the goal.",
     ),
     ProgressionRule.DELOAD_DUE: ProgressionCard(
         "Take one easier week: half the rounds, the same load.",
-        _house("A lighter week after a number of hard ones that the practice sets"),
+        house("A lighter week after a number of hard ones that the practice sets"),
         "A week with fewer than two hard sessions.",
     ),
     ProgressionRule.ADHERENCE_LOW: ProgressionCard(
         "Keep the dose and ask what got in the way.",
-        _house("Below half of what was due"),
+        house("Below half of what was due"),
         "Half or more of what is due done, or heard of.",
     ),
     ProgressionRule.EFFORT_ABOVE_TARGET: ProgressionCard(
         "Keep the dose: it felt harder than planned.",
-        _house("2 or more above the planned effort, 0 to 10"),
+        house("2 or more above the planned effort, 0 to 10"),
         "A session at most 1 above the planned effort.",
     ),
     ProgressionRule.PAIN_ACCEPTABLE: ProgressionCard(

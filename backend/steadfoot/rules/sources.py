@@ -39,6 +39,16 @@ class Cited:
     note: str
 
 
+def house(note: str) -> Cited:
+    """Answer the citation of a choice of our own, with the reason for it."""
+    return Cited(Kind.HOUSE, "house", note)
+
+
+def plausible(note: str) -> Cited:
+    """Answer the citation of an edge of what can be, beyond which a number is taken for a slip of the finger."""
+    return house(f"Plausible range, to catch slips of the finger: {note}")
+
+
 _WORKS: Final = (
     Source(
         "silbernagel-2007",
