@@ -8,6 +8,12 @@ cd "$(dirname "$0")/.."
 . deploy/prepare.sh
 . deploy/chromium.sh
 
+# The rules can hurt someone: not a branch of theirs goes untried.
+rules_covered() {
+  python -m pytest tests/rules --cov=steadfoot.rules --cov-report= &&
+    python -m coverage report --include='*/steadfoot/rules/*' --fail-under=100
+}
+
 prepare_tests
 find_or_install_chromium
 if [ $# -gt 0 ]; then
@@ -16,7 +22,7 @@ fi
 
 step "checks" sh deploy/check.sh
 step "frontend tests" npm --prefix frontend test
-step "rules" python -m pytest tests/rules
+step "rules, every line and branch" rules_covered
 step "outside references" python -m pytest tests/outside
 # Two at a time, a file to each: these start servers, browsers and databases of their own.
 step "features and sync" python -m pytest -n 2 --dist loadfile tests/features tests/sync
