@@ -13,14 +13,15 @@ from steadfoot.monitoring.progression_schemas import DayLoad, LoadOut, LoadWords
 from steadfoot.monitoring.sheet import Sheet
 from steadfoot.rules import load as rules
 from steadfoot.rules.adherence import WEEK_DAYS
+from steadfoot.rules.load import LoadNumber
 from steadfoot.rules.ridge import monday_of
 
 _ABOUT = {
-    "weekly_load": "Weekly load",
-    "monotony": "Monotony",
-    "strain": "Strain",
-    "ewma_7": "Average over 7 days",
-    "ewma_28": "Average over 28 days",
+    LoadNumber.WEEKLY_LOAD: "Weekly load",
+    LoadNumber.MONOTONY: "Monotony",
+    LoadNumber.STRAIN: "Strain",
+    LoadNumber.EWMA_7: "Average over 7 days",
+    LoadNumber.EWMA_28: "Average over 28 days",
 }
 
 
@@ -48,8 +49,8 @@ def client_load(session: Session, practice_id: str, client_id: str, now: datetim
         ewma_7=found.ewma_7 if found else None,
         ewma_28=found.ewma_28 if found else None,
         words=[
-            LoadWords(about=_ABOUT[name], can_tell=tells.can, cannot_tell=tells.cannot, source=tells.source)
-            for name, tells in rules.LIMITS.items()
+            LoadWords(code=code, about=_ABOUT[code], can_tell=tells.can, cannot_tell=tells.cannot, source=tells.source)
+            for code, tells in rules.LIMITS.items()
         ],
         caution=rules.CAUTION,
     )

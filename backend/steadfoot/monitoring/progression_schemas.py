@@ -7,6 +7,7 @@ from pydantic import BaseModel, Field, StringConstraints
 
 from steadfoot.core.texts import JSON_INT, Inward, Line, Note
 from steadfoot.programs.content import Prescription
+from steadfoot.rules.load import LoadNumber
 from steadfoot.rules.progression_words import ProgressionRule, Suggested
 from steadfoot.rules.sources import Kind
 
@@ -105,8 +106,9 @@ class WeekLoad(BaseModel):
 
 
 class LoadWords(BaseModel):
-    """What a number can and cannot tell."""
+    """What a number can and cannot tell, in English; ``code`` is what a page says it in another language by."""
 
+    code: LoadNumber
     about: str
     can_tell: str
     cannot_tell: str

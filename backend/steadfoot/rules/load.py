@@ -6,6 +6,7 @@ a model without any load [impellizzeri-2021], so none is made here.
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from enum import StrEnum
 from statistics import mean, stdev
 from typing import Annotated, Final
 
@@ -26,6 +27,16 @@ DAY_LOAD_MAX: Final[
 ] = EFFORT_MAX * MINUTES_MAX
 
 
+class LoadNumber(StrEnum):
+    """The numbers of ``Load`` by their codes, which stay the same in every language."""
+
+    WEEKLY_LOAD = "weekly_load"
+    MONOTONY = "monotony"
+    STRAIN = "strain"
+    EWMA_7 = "ewma_7"
+    EWMA_28 = "ewma_28"
+
+
 @dataclass(frozen=True, slots=True)
 class Tells:
     """What a number can and cannot tell, in plain words, and the work that it follows."""
@@ -36,33 +47,33 @@ class Tells:
 
 
 LIMITS: Final = {
-    "weekly_load": Tells(
+    LoadNumber.WEEKLY_LOAD: Tells(
         "How much was done in the last seven days.",
         "It cannot tell how much is right for a person.",
         "foster-2001",
     ),
-    "monotony": Tells(
+    LoadNumber.MONOTONY: Tells(
         "How alike the seven days were: higher means fewer easy days.",
         "It cannot be worked out when all days are the same, and it hangs on rest days being logged as rest.",
         "foster-1998",
     ),
-    "strain": Tells(
+    LoadNumber.STRAIN: Tells(
         "Weekly load times monotony: much and always the same is high.",
         "It has no known safe limit.",
         "foster-1998",
     ),
-    "ewma_7": Tells(
+    LoadNumber.EWMA_7: Tells(
         "Running average that leans on the last week: it shows a change soon.",
         "It shows noise just as soon.",
         "williams-2017",
     ),
-    "ewma_28": Tells(
+    LoadNumber.EWMA_28: Tells(
         "Running average that leans on the last four weeks.",
         "It needs about four weeks to settle, and until then says little.",
         "williams-2017",
     ),
 }
-TELLS: Final = {name: f"{tells.can} {tells.cannot}" for name, tells in LIMITS.items()}
+TELLS: Final = {number.value: f"{tells.can} {tells.cannot}" for number, tells in LIMITS.items()}
 """The same, one sentence after the other."""
 CAUTION: Final = "None of these numbers says who will be hurt. Read them beside pain, effort and the person."
 

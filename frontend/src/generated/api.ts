@@ -2122,6 +2122,12 @@ export interface components {
          */
         LoadNeed: "none" | "optional" | "required";
         /**
+         * LoadNumber
+         * @description The numbers of ``Load`` by their codes, which stay the same in every language.
+         * @enum {string}
+         */
+        LoadNumber: "weekly_load" | "monotony" | "strain" | "ewma_7" | "ewma_28";
+        /**
          * LoadOut
          * @description Load through the last day heard. Numbers are null while fewer than seven days are known.
          */
@@ -2152,7 +2158,7 @@ export interface components {
         };
         /**
          * LoadWords
-         * @description What a number can and cannot tell.
+         * @description What a number can and cannot tell, in English; ``code`` is what a page says it in another language by.
          */
         LoadWords: {
             /** About */
@@ -2161,6 +2167,7 @@ export interface components {
             can_tell: string;
             /** Cannot Tell */
             cannot_tell: string;
+            code: components["schemas"]["LoadNumber"];
             /** Source */
             source: string;
         };

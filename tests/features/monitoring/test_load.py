@@ -54,7 +54,10 @@ def test_numbers_need_seven_days(house, start, known):
 
 
 def test_each_number_says_what_it_can_and_cannot_tell(house):
-    words = load(scene(house))["words"]
+    answer = load(scene(house))
+    words = answer["words"]
+    assert [one["code"] for one in words] == ["weekly_load", "monotony", "strain", "ewma_7", "ewma_28"]
+    assert {one["code"] for one in words} <= set(answer)
     assert [one["about"] for one in words][:3] == ["Weekly load", "Monotony", "Strain"]
     for one in words:
         assert one["can_tell"]
