@@ -69,10 +69,10 @@ def when_words(when: When, exercise: str | None) -> str:
 def day_words(day: date, today: date) -> str:
     """Say a past day as a person would: "today", "yesterday", "on Monday", "on Monday 5 October"."""
     ago_days = (today - day).days
-    if ago_days in (0, 1):
-        return ("today", "yesterday")[ago_days]
     name = f"on {_DAYS[day.weekday()]}"
-    return name if 0 < ago_days <= DAY_NAME_SPAN_DAYS else f"{name} {day.day} {_MONTHS[day.month - 1]}"
+    if not 0 <= ago_days <= DAY_NAME_SPAN_DAYS:
+        return f"{name} {day.day} {_MONTHS[day.month - 1]}"
+    return {0: "today", 1: "yesterday"}.get(ago_days, name)
 
 
 def counted(number: int, one: str, many: str | None = None) -> str:
