@@ -25,6 +25,7 @@ class Quality(StrEnum):
     TRUNK_CONTROL = "trunk_control"
     SHOULDER_CONTROL = "shoulder_control"
     BALANCE = "balance"
+    POWER = "power"
     CARRYING = "carrying"
     MOBILITY = "mobility"
 

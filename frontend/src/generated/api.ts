@@ -2838,7 +2838,7 @@ export interface components {
          * @description What a movement trains.
          * @enum {string}
          */
-        Quality: "hip_control" | "knee_control" | "single_leg_strength" | "calf_strength" | "descent_control" | "trunk_control" | "shoulder_control" | "balance" | "carrying" | "mobility";
+        Quality: "hip_control" | "knee_control" | "single_leg_strength" | "calf_strength" | "descent_control" | "trunk_control" | "shoulder_control" | "balance" | "power" | "carrying" | "mobility";
         /**
          * QuestionList
          * @description The questions in the order in which they are asked, and the work that the groups follow.

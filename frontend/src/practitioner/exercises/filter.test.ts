@@ -14,6 +14,13 @@ describe('finding exercises', () => {
     expect(names({ text: 'moon' })).toEqual([]);
   });
 
+  it('goes by the term of the trade where the name is in the words of the client', () => {
+    const lift = { ...bridge, code: 'hip-abduction', name: 'Side leg lift' };
+    const found = (text: string) => find([STEP_DOWN, lift], { ...ANY, text }).map((entry) => entry.name);
+    expect(found('abduction')).toEqual(['Side leg lift']);
+    expect(found('side leg')).toEqual(['Side leg lift']);
+  });
+
   it('goes by what is trained and by what is spared', () => {
     expect(names({ trains: 'hip_control' })).toEqual(['Hip bridge']);
     expect(names({ spares: 'hip' })).toEqual(['Step-down']);

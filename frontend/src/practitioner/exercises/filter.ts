@@ -2,7 +2,7 @@
 import { missingKit, type Entry } from './entry';
 
 export interface Filter {
-  /** Words of the name, in any order. */
+  /** Words of the name or the code, in any order. */
   text: string;
   /** A quality that is trained; empty: any. */
   trains: string;
@@ -19,8 +19,9 @@ const plain = (text: string): string => text.toLocaleLowerCase('en').normalize('
 export const fitting = (entry: Entry, kit: readonly string[]) => entry.ladder.filter((rung) => missingKit(rung.kit, kit).length === 0);
 
 function fits(entry: Entry, { text, trains, spares, kit }: Filter): boolean {
-  const name = plain(entry.name);
-  if (!plain(text).split(/\s+/).every((word) => name.includes(word))) return false;
+  // The code too: names are in the client's words, and a practitioner may type the trade's.
+  const words = plain(`${entry.name} ${entry.code}`);
+  if (!plain(text).split(/\s+/).every((word) => words.includes(word))) return false;
   if (trains && !entry.trains.includes(trains)) return false;
   if (spares && entry.loads.includes(spares)) return false;
   return kit === null || fitting(entry, kit).length > 0;

@@ -80,6 +80,7 @@ const de: Translation<typeof en> = {
   quality_trunk_control: 'Rumpfkontrolle',
   quality_shoulder_control: 'Schulterkontrolle',
   quality_balance: 'Gleichgewicht',
+  quality_power: 'Schnellkraft',
   quality_carrying: 'Tragen',
   quality_mobility: 'Beweglichkeit',
   kit_chair: 'Stuhl',

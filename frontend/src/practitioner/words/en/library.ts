@@ -80,6 +80,7 @@ const en = {
   quality_trunk_control: 'trunk control',
   quality_shoulder_control: 'shoulder control',
   quality_balance: 'balance',
+  quality_power: 'power',
   quality_carrying: 'carrying',
   quality_mobility: 'mobility',
   kit_chair: 'chair',
