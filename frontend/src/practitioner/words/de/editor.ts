@@ -225,7 +225,7 @@ const de: Omit<Translation<typeof en>, keyof typeof library> = {
   insteadSparesNone: 'nichts zu schonen',
   insteadTrainsSame: 'was sie jetzt trainiert',
   insteadUse: 'Diese nehmen',
-  insteadUseNamed: '{name} statt {was} nehmen',
+  insteadUseNamed: 'Diese nehmen: {name} statt {was}',
   insteadUsed: '{name}, {variant}, steht jetzt statt {was}. Wiederholungen oder Haltezeit bleiben, wo sie dazu passen; sehen Sie sie durch.',
   insteadJudge: 'Was eine Übung belastet, ist übliche Praxis, kein Befund zu dieser Person. Sie entscheiden.',
   unknownExercise: 'Die Sammlung hat keine Übung {code}.',

@@ -232,7 +232,7 @@ const en = {
   insteadSparesNone: 'nothing to spare',
   insteadTrainsSame: 'what it trains now',
   insteadUse: 'Use this',
-  insteadUseNamed: 'Use {name} instead of {was}',
+  insteadUseNamed: 'Use this: {name} instead of {was}',
   insteadUsed: '{name}, {variant}, stands instead of {was}. Repetitions or hold are kept where they suit it; look them over.',
   insteadJudge: 'What an exercise loads is common practice, not a finding about this person. The choice is yours.',
   unknownExercise: 'The library has no exercise {code}.',
