@@ -1,8 +1,10 @@
 """Asks the library for another movement, and says why in the words of the rules."""
 
+from collections.abc import Iterable
+
 from steadfoot.core.problems import Invalid, not_found
-from steadfoot.exercises.schemas import AlternativeOut, AlternativesOut, Exercise, Quality, ReasonOut
-from steadfoot.exercises.service import exercise, ladder_of, library
+from steadfoot.exercises.schemas import AlternativeOut, AlternativesOut, Exercise, Quality, ReasonOut, Variant
+from steadfoot.exercises.service import Library, exercise, ladder_of, library
 from steadfoot.rules import alternatives as rules
 from steadfoot.rules.alternatives_words import nothing_fits, reasons
 from steadfoot.rules.vocabulary import Kit, Region
@@ -32,6 +34,18 @@ def alternatives(
     found = [_out(wish, fit) for fit in rules.fitting(wish, everything)]
     none = None if found else nothing_fits(wish, rules.shortfall(wish, everything))
     return AlternativesOut(items=found, nothing_fits=none)
+
+
+def nearest_instead(entry: Exercise, variant: Variant, at_hand: Iterable[Kit], library: Library) -> str | None:
+    """Answer the name of what can best be done instead with the kit in the house: "Squat, without a chair".
+
+    None where nothing that fits trains what the exercise trains most.
+    """
+    wish = rules.Wish(_movement(entry), entry.ladder.index(variant), frozenset(at_hand))
+    found = rules.fitting(wish, [_movement(one) for one in library.values()])
+    if not found or not rules.trains_most_wanted(wish, found[0].movement):
+        return None
+    return f"{found[0].movement.name}, {found[0].rung.name}"
 
 
 def _place(entry: Exercise, variant: str | None) -> int:

@@ -14,10 +14,10 @@ def ask(house, code="step-down", status=200, **query):
 def test_no_step_at_home(house):
     answer = ask(house, variant="step-15", kit="chair")
     assert answer["nothing_fits"] is None
-    first = answer["items"][0]
-    assert (first["name"], first["variant_name"]) == ("Balance reach", "reach forward")
-    assert [one["because"] for one in first["reasons"]] == ["trains", "kit", "sides", "difficulty"]
+    assert "squat" in [item["exercise"] for item in answer["items"]]
+    assert "step-up" not in [item["exercise"] for item in answer["items"]]
     for item in answer["items"]:
+        assert [one["because"] for one in item["reasons"]][:4] == ["trains", "kit", "sides", "difficulty"]
         rung = next(one for one in library()[item["exercise"]].ladder if one.variant == item["variant"])
         assert not missing_kit(rung.kit, {Kit.CHAIR})
 
