@@ -35,12 +35,6 @@ def get_exercises(_practice_id: ByEither, if_none_match: IfNoneMatch = None) -> 
     return _answer(service.LIBRARY_JSON, if_none_match)
 
 
-@router.get("/exercises/{code}", operation_id="readExercise", response_model=Exercise, responses=_RESPONSES)
-def get_exercise(code: str, _practice_id: ByEither, if_none_match: IfNoneMatch = None) -> Response:
-    """One movement with its ladder of variants; doses in repetitions or seconds."""
-    return _answer(service.exercise(code).model_dump_json().encode(), if_none_match)
-
-
 @router.get("/exercises/{code}/alternatives", operation_id="listAlternatives")
 def get_alternatives(
     code: str,
@@ -55,3 +49,9 @@ def get_alternatives(
 ) -> AlternativesOut:
     """Other movements that can stand in for this one, the most like it first, each with its reasons."""
     return alternatives(code, variant, kit, spare, trains)
+
+
+@router.get("/exercises/{code}", operation_id="readExercise", response_model=Exercise, responses=_RESPONSES)
+def get_exercise(code: str, _practice_id: ByEither, if_none_match: IfNoneMatch = None) -> Response:
+    """One movement with its ladder of variants; doses in repetitions or seconds."""
+    return _answer(service.exercise(code).model_dump_json().encode(), if_none_match)
