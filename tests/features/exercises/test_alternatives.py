@@ -35,6 +35,12 @@ def test_a_painful_region_is_spared_whatever_the_movement(house, region):
             assert item["exercise"] != code
 
 
+def test_what_bends_the_ankle_deeply_under_weight_does_not_spare_the_achilles_tendon(house):
+    offered = {item["exercise"] for item in ask(house, "heel-raise", spare="achilles")["items"]}
+    assert offered
+    assert not offered & {"step-down", "balance-reach", "toe-walk", "knee-to-wall"}
+
+
 def test_nothing_fits_says_why(house):
     answer = ask(house, "pack-carry", kit="", trains="carrying")
     assert answer["items"] == []
