@@ -41,6 +41,7 @@ def test_no_step_at_home_is_answered_with_reasons_taken_back_taken_again_and_pub
     ask(page)
     offers = page.get_by_role("list", name="Instead of Step-down").get_by_role("listitem")
     expect(offers.first).to_contain_text("Trains descent control")
+    expect(offers.first).to_contain_text("Take care:")
     expect(offers.filter(has_text="Step-up")).to_have_count(0)  # it needs the step that is not there
     page.get_by_role("button", name=re.compile("^Use this: Squat, .* instead of Step-down$")).press("Enter")
     expect(row.get_by_role("heading", level=3)).to_have_text("1. Squat")

@@ -110,6 +110,13 @@ def test_what_is_lost_is_said():
     assert sentences(MID, "squat")[Because.TRAINS] == "Trains descent control, and knee control as well."
 
 
+def test_what_it_trains_most_is_said_where_that_was_not_asked_for():
+    told = sentences(MID, "heel-raise")[Because.TRAINS]
+    assert told == "Trains descent control, and nothing else of the same. Most of all it trains calf strength."
+    asked = sentences(replace(MID, trains="calf_strength"), "heel-raise")[Because.TRAINS]
+    assert "Most of all" not in asked
+
+
 def test_why_nothing_fits_is_said_with_what_would_have_to_give():
     def why(wish, library=LIBRARY):
         assert fitting(wish, library) == []

@@ -70,9 +70,16 @@ def _trains(wish: Wish, movement: Movement) -> str:
     wanted = quality_words(wish.qualities[0])
     common = [quality_words(one) for one in in_common(wish, movement)]
     if not trains_most_wanted(wish, movement):
-        return f"Trains {_listed(common)} as well, but not {wanted}."
+        return f"Trains {_listed(common)} as well, but not {wanted}.{_most(wish, movement)}"
     others = _listed([one for one in common if one != wanted])
-    return f"Trains {wanted}" + (f", and {others} as well." if others else ", and nothing else of the same.")
+    rest = f"and {others} as well" if others else "and nothing else of the same"
+    return f"Trains {wanted}, {rest}.{_most(wish, movement)}"
+
+
+def _most(wish: Wish, movement: Movement) -> str:
+    """What it trains most, where that was not asked for: a jump in the place of a step must not pass for the same."""
+    most = movement.trains[0]
+    return "" if most in (*wish.movement.trains, *wish.qualities) else f" Most of all it trains {quality_words(most)}."
 
 
 def _spares(region: Region, movement: Movement) -> str:

@@ -73,7 +73,7 @@ function Offers({ editor, one, heading, onUse, onClose }: OffersProps) {
       <p role="status" class="soft" lang={data?.nothing_fits ? 'en' : undefined}>{told}</p>
       {data && data.items.length > 0 && (
         <ol class="ed-found" aria-label={e('insteadOf', { name })}>
-          {data.items.map((found) => <Offer key={found.exercise} found={found} was={name} onUse={() => onUse(found)} />)}
+          {data.items.map((found) => <Offer key={found.exercise} found={found} cautions={editor.library.get(found.exercise)?.cautions ?? []} was={name} onUse={() => onUse(found)} />)}
         </ol>
       )}
       <p class="soft">{e('insteadJudge')}</p>
@@ -99,12 +99,24 @@ function Wishes({ editor, wish, onChange }: { editor: Editor; wish: Wish; onChan
   );
 }
 
-function Offer({ found, was, onUse }: { found: Alternative; was: string; onUse: () => void }) {
+interface OfferProps {
+  found: Alternative;
+  /** The usual ones of the exercise, seen before it is taken. */
+  cautions: readonly string[];
+  /** Name of what stands there now. */
+  was: string;
+  onUse: () => void;
+}
+
+function Offer({ found, cautions, was, onUse }: OfferProps) {
   return (
     <li>
-      <div lang="en">
-        <b>{found.name}, {found.variant_name}</b>
-        {found.reasons.map(({ because, sentence }) => <small key={because}>{sentence}</small>)}
+      <div>
+        <div lang="en">
+          <b>{found.name}, {found.variant_name}</b>
+          {found.reasons.map(({ because, sentence }) => <small key={because}>{sentence}</small>)}
+        </div>
+        {cautions.length > 0 && <small>{e('cautions')}: <span lang="en">{cautions.join(' ')}</span></small>}
       </div>
       <Button small onClick={onUse} aria-label={e('insteadUseNamed', { name: `${found.name}, ${found.variant_name}`, was })}>{e('insteadUse')}</Button>
     </li>
