@@ -77,6 +77,7 @@ POLICY: dict[str, tuple[str, str]] = {
     "listSuggestions": (BY_COOKIE, FOUND),
     "decideProgressions": (BY_COOKIE, FOUND),
     "readLoad": (BY_COOKIE, FOUND),
+    "listAlternatives": (BY_EITHER, NONE),
     "listSources": (BY_EITHER, NONE),
     "listFlags": (BY_COOKIE, OWN),
     "decideFlag": (BY_COOKIE, FOUND),

@@ -8,7 +8,7 @@ from steadfoot.core.problems import not_found
 from steadfoot.exercises.schemas import Exercise, ExerciseList, LoadNeed, RepetitionDose, Variant
 from steadfoot.exercises.store import read_library
 from steadfoot.rules.dose import Rung, missing_kit
-from steadfoot.rules.vocabulary import Kit, Region
+from steadfoot.rules.vocabulary import Kit
 
 Library = Mapping[str, Exercise]
 LIBRARY: Library = read_library()  # at import: a broken file must stop the start, not a page
@@ -82,11 +82,6 @@ def that_fit(entry: Exercise, at_hand: Iterable[Kit]) -> list[Variant]:
     """Answer the variants that the kit in the house allows, easiest first."""
     have = frozenset(at_hand)
     return [rung for rung in entry.ladder if not missing_kit(rung.kit, have)]
-
-
-def spares(region: Region) -> list[Exercise]:
-    """Answer the exercises that do not load a region of the body."""
-    return [entry for entry in LIBRARY.values() if region not in entry.loads]
 
 
 def entries_for(content: Mapping[str, Any]) -> list[dict[str, Any]]:

@@ -592,6 +592,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/exercises/{code}/alternatives": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Alternatives
+         * @description Other movements that can stand in for this one, the most like it first, each with its reasons.
+         */
+        get: operations["listAlternatives"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/flags": {
         parameters: {
             query?: never;
@@ -1075,6 +1095,38 @@ export interface components {
             days_28: components["schemas"]["SpanAdherence"];
         };
         /**
+         * AlternativeOut
+         * @description A movement that can stand in for another one, on the variant that comes nearest.
+         */
+        AlternativeOut: {
+            /** Exercise */
+            exercise: string;
+            /** Name */
+            name: string;
+            /**
+             * Reasons
+             * @description Why it is offered, and what else changes with it.
+             */
+            reasons: components["schemas"]["steadfoot__exercises__schemas__ReasonOut"][];
+            /** Variant */
+            variant: string;
+            /** Variant Name */
+            variant_name: string;
+        };
+        /**
+         * AlternativesOut
+         * @description What fits, the most like the prescribed movement first.
+         */
+        AlternativesOut: {
+            /** Items */
+            items: components["schemas"]["AlternativeOut"][];
+            /**
+             * Nothing Fits
+             * @description Why nothing fits, in a sentence; null where something does.
+             */
+            nothing_fits: string | null;
+        };
+        /**
          * Answer
          * @description Something that may be answered to a flag.
          */
@@ -1085,6 +1137,12 @@ export interface components {
             /** Needs Message */
             needs_message: boolean;
         };
+        /**
+         * Because
+         * @description What a reason is about, in the order in which reasons are told.
+         * @enum {string}
+         */
+        Because: "trains" | "spares" | "kit" | "sides" | "difficulty" | "dose";
         /**
          * Cardio
          * @description Other endurance work.
@@ -1740,7 +1798,7 @@ export interface components {
             ladder: components["schemas"]["Variant"][];
             /**
              * Loads
-             * @description Body regions that it loads, most loaded first.
+             * @description Body regions that it loads by common practice, most loaded first.
              */
             loads: components["schemas"]["Region"][];
             /** Name */
@@ -2928,21 +2986,6 @@ export interface components {
             text: string;
         };
         /**
-         * ReasonOut
-         * @description Why a client has their place.
-         */
-        ReasonOut: {
-            kind: components["schemas"]["Kind"];
-            /** Rule */
-            rule: string;
-            /** Sentence */
-            sentence: string;
-            /** Since */
-            since: string | null;
-            /** Source */
-            source: string;
-        };
-        /**
          * ReferenceOut
          * @description The norm that a result is read beside, in the test's unit.
          */
@@ -3192,7 +3235,7 @@ export interface components {
              * @description How many movements are ready for more.
              */
             ready: number;
-            reason: components["schemas"]["ReasonOut"];
+            reason: components["schemas"]["steadfoot__monitoring__person_schemas__ReasonOut"];
             ridge: components["schemas"]["Ridge"];
             suggestion: components["schemas"]["RowSuggestion"] | null;
             /** Weeks To Trip */
@@ -3478,6 +3521,31 @@ export interface components {
             kind: string;
             /** Number */
             number: number;
+        };
+        /**
+         * ReasonOut
+         * @description One reason for another movement.
+         */
+        steadfoot__exercises__schemas__ReasonOut: {
+            /** @description What the reason is about. */
+            because: components["schemas"]["Because"];
+            /** Sentence */
+            sentence: string;
+        };
+        /**
+         * ReasonOut
+         * @description Why a client has their place.
+         */
+        steadfoot__monitoring__person_schemas__ReasonOut: {
+            kind: components["schemas"]["Kind"];
+            /** Rule */
+            rule: string;
+            /** Sentence */
+            sentence: string;
+            /** Since */
+            since: string | null;
+            /** Source */
+            source: string;
         };
         /**
          * SuccessorOut
@@ -5387,6 +5455,46 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    listAlternatives: {
+        parameters: {
+            query?: {
+                /** @description Kit in the house, commas between; empty: none; not given: any kit */
+                kit?: string | null;
+                /** @description A region that must not be loaded */
+                spare?: components["schemas"]["Region"] | null;
+                /** @description What must be trained; none: as the movement */
+                trains?: components["schemas"]["Quality"] | null;
+                /** @description The prescribed one; none: the easiest */
+                variant?: string | null;
+            };
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AlternativesOut"];
+                };
             };
             /** @description Validation Error */
             422: {
