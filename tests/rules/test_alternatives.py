@@ -129,6 +129,7 @@ def test_why_nothing_fits_is_said_with_what_would_have_to_give():
     assert (
         why(wish) == "3 other movements train knee control; 2 load the knee and 1 needs kit that is not in the house."
     )
+    assert why(wish, [ROW, SQUAT, STEP]) == "2 other movements train knee control; 2 load the knee."
 
 
 @given(
