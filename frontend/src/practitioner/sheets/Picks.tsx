@@ -3,7 +3,6 @@ import { Button } from '../../shared/form/Button';
 import { Select } from '../../shared/form/Field';
 import type { Entry } from '../exercises/entry';
 import { variantOf } from '../exercises/entry';
-import { say } from '../parts/status';
 import { t } from '../words';
 import { PICKS_MAX, type Pick } from './sheet';
 
@@ -16,10 +15,11 @@ interface PicksProps {
 
 /** The movements of a class sheet, in the order of the sheet. */
 export function Picks({ picks, entries, error, onChange }: PicksProps) {
+  const [told, setTold] = useState(''); // said in here: what lies behind an open dialog is not heard
   const heading = useRef<HTMLLegendElement>(null);
   const nameOf = (pick: Pick) => entries.find(({ code }) => code === pick.exercise)?.name ?? pick.exercise;
   const remove = (place: number) => {
-    say(t('classRemoved', { name: nameOf(picks[place] as Pick) }));
+    setTold(t('classRemoved', { name: nameOf(picks[place] as Pick) }));
     onChange(picks.filter((_, at) => at !== place));
     heading.current?.focus(); // the button that was pressed is gone
   };
@@ -29,7 +29,7 @@ export function Picks({ picks, entries, error, onChange }: PicksProps) {
       <legend ref={heading} tabIndex={-1}>{t('classMovements')}</legend>
       {picks.length === 0 && !error && <p class="soft">{t('classNone')}</p>}
       {error && <p class="error" id="picks-error">{error}</p>}
-      <ol>
+      <ol class="sheet-picks">
         {picks.map((pick, place) => (
           <li key={`${place}.${pick.exercise}`}>
             <Rung pick={pick} entry={entries.find(({ code }) => code === pick.exercise)} onChange={(variant) => change(place, variant)} />
@@ -37,7 +37,8 @@ export function Picks({ picks, entries, error, onChange }: PicksProps) {
           </li>
         ))}
       </ol>
-      {picks.length < PICKS_MAX ? <Add entries={entries} onAdd={(pick) => { say(t('classAdded', { name: nameOf(pick) })); onChange([...picks, pick]); }} /> : <p>{t('classFull', { n: PICKS_MAX })}</p>}
+      {picks.length < PICKS_MAX ? <Add entries={entries} onAdd={(pick) => { setTold(t('classAdded', { name: nameOf(pick) })); onChange([...picks, pick]); }} /> : <p>{t('classFull', { n: PICKS_MAX })}</p>}
+      <p role="status" class="sr">{told}</p>
     </fieldset>
   );
 }

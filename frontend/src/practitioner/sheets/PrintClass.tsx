@@ -1,3 +1,4 @@
+import './sheets.css';
 import { useState } from 'preact/hooks';
 import { Dialog } from '../../shared/Dialog';
 import { Button } from '../../shared/form/Button';
@@ -27,7 +28,7 @@ function Form({ sheet, onChange, entries, onClose }: { sheet: ClassSheet; onChan
     if (title && sheet.movements.length) void making.make(() => requestFile('POST', '/class-sheets', sheet));
   };
   return (
-    <form onSubmit={(event) => { event.preventDefault(); make(); }}>
+    <form class="sheet-form" onSubmit={(event) => { event.preventDefault(); make(); }}>
       <p>{t('classText')}</p>
       <Field label={t('classHeading')} value={sheet.title} onInput={(text) => onChange({ ...sheet, title: text.slice(0, TITLE_MAX) })} error={tried && !title ? t('classHeadingMissing') : null} />
       <Field label={t('classAbout')} hint={t('classAboutHint')} value={sheet.about} onInput={(about) => onChange({ ...sheet, about })} />

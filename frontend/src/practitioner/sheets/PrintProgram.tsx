@@ -1,3 +1,4 @@
+import './sheets.css';
 import { useState } from 'preact/hooks';
 import { Dialog } from '../../shared/Dialog';
 import { Button } from '../../shared/form/Button';
@@ -26,7 +27,7 @@ function Form({ client, onClose }: { client: Person; onClose: () => void }) {
   if (!data) return <>{failure ? <ReadFailure failure={failure} asOf={asOf} onRetry={() => void reload()} /> : <p role="status">{t('loading')}</p>}<div class="foot"><Button small onClick={onClose}>{t('close')}</Button></div></>;
   const sessions = data.content.sessions.filter(({ kind }) => kind !== 'rest');
   return (
-    <form onSubmit={(event) => { event.preventDefault(); void make(); }}>
+    <form class="sheet-form" onSubmit={(event) => { event.preventDefault(); void make(); }}>
       <p>{t('sheetText')}</p>
       <Select label={t('sheetWhich')} value={sheet.session ?? ALL} onChange={(key) => setSheet({ ...sheet, session: key === ALL ? null : key })}
         options={[{ value: ALL, label: t('sheetAll') }, ...sessions.map(({ key, name }) => ({ value: key, label: name }))]} />
