@@ -20,6 +20,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/class-sheets": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Class Sheet
+         * @description Movements on paper for a group class or a public talk, with no person's data; nothing is kept.
+         */
+        post: operations["printClassSheet"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/clients": {
         parameters: {
             query?: never;
@@ -310,6 +330,30 @@ export interface paths {
         get: operations["readCurrentProgram"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/programs/current/sheet.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Sheet
+         * @description The current program on paper; its QR code opens the app and holds no secret.
+         */
+        get: operations["printSheet"];
+        put?: never;
+        /**
+         * Post Sheet
+         * @description The same sheet with a new invitation: its QR code pairs one phone, once, within 72 hours.
+         */
+        post: operations["printSheetWithInvitation"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1373,6 +1417,35 @@ export interface components {
             rounds: number;
         };
         /**
+         * ClassSheetBody
+         * @description A sheet for a group class or a public talk. It names no person but the practice.
+         */
+        ClassSheetBody: {
+            /**
+             * About
+             * @description A line under the title.
+             * @default
+             */
+            about: string;
+            /**
+             * @description Of the sheet's own words.
+             * @default en
+             */
+            language: components["schemas"]["Language"];
+            /**
+             * Large
+             * @description Large print.
+             * @default false
+             */
+            large: boolean;
+            /** Movements */
+            movements: components["schemas"]["PickBody"][];
+            /** @default a4 */
+            paper: components["schemas"]["Paper"];
+            /** Title */
+            title: string;
+        };
+        /**
          * Clearance
          * @description What has to happen before a program.
          * @enum {string}
@@ -2174,6 +2247,12 @@ export interface components {
          */
         Kit: "chair" | "step" | "stairs" | "wall" | "mat" | "band" | "dumbbell" | "pack" | "towel" | "ball" | "rail" | "table" | "pillow";
         /**
+         * Language
+         * @description Languages of the sheet's own words; a movement's texts are in the library's.
+         * @enum {string}
+         */
+        Language: "en" | "de";
+        /**
          * LoadNeed
          * @description Whether a variant is done with a weight.
          * @enum {string}
@@ -2500,6 +2579,12 @@ export interface components {
             token: string;
         };
         /**
+         * Paper
+         * @description Sizes that a printer takes: ISO 216 A4, and US Letter.
+         * @enum {string}
+         */
+        Paper: "a4" | "letter";
+        /**
          * PersonOut
          * @description A practitioner.
          */
@@ -2508,6 +2593,16 @@ export interface components {
             display_name: string;
             /** Id */
             id: string;
+        };
+        /**
+         * PickBody
+         * @description One way of doing a movement; its dose is the library's usual one.
+         */
+        PickBody: {
+            /** Exercise */
+            exercise: string;
+            /** Variant */
+            variant: string;
         };
         /**
          * PlannedDay
@@ -4267,6 +4362,39 @@ export interface operations {
             };
         };
     };
+    printClassSheet: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ClassSheetBody"];
+            };
+        };
+        responses: {
+            /** @description The sheet. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": unknown;
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
     listClients: {
         parameters: {
             query?: never;
@@ -4862,6 +4990,86 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ProgramOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    printSheet: {
+        parameters: {
+            query?: {
+                /** @description Of the sheet's own words. */
+                language?: components["schemas"]["Language"];
+                /** @description Large print. */
+                large?: boolean;
+                /** @description A4 or US Letter. */
+                paper?: components["schemas"]["Paper"];
+                /** @description Key of one session; all of them if left out. */
+                session?: string | null;
+            };
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The sheet. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": unknown;
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    printSheetWithInvitation: {
+        parameters: {
+            query?: {
+                /** @description Of the sheet's own words. */
+                language?: components["schemas"]["Language"];
+                /** @description Large print. */
+                large?: boolean;
+                /** @description A4 or US Letter. */
+                paper?: components["schemas"]["Paper"];
+                /** @description Key of one session; all of them if left out. */
+                session?: string | null;
+            };
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The sheet. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": unknown;
                 };
             };
             /** @description Validation Error */
