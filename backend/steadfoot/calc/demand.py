@@ -37,7 +37,9 @@ def demand(
         return
     if speed_kmh is None:
         raise NotReadable("speed kmh", "", "given, in km/h, or a way with --gpx")
-    effort = Effort(body_mass_kg, pack_kg, speed_kmh, grade_percent or 0.0, terrain_factor)
+    if grade_percent is None:
+        raise NotReadable("grade percent", "", "given, 0 on the level, or a way with --gpx")
+    effort = Effort(body_mass_kg, pack_kg, speed_kmh, grade_percent, terrain_factor)
     tell("Demand", _at(effort, model), as_json=as_json)
 
 

@@ -106,7 +106,7 @@ TERRAINS: Final[
     "soft snow, 35 cm deep": 4.1,
 }
 _S_PER_H: Final = 3600
-_M_S_PER_KMH: Final = 1 / 3.6
+_KMH_PER_M_S: Final = 3.6
 _PERCENT: Final = 100
 
 
@@ -135,14 +135,14 @@ class Effort:
     def __post_init__(self) -> None:
         within("body_mass_kg", self.body_mass_kg, BODY_MASS_MIN_KG, BODY_MASS_MAX_KG, "kg")
         within("pack_kg", self.pack_kg, 0, PACK_MAX_KG, "kg")
-        within("speed_kmh", self.speed_kmh, 0, WALK_SPEED_MAX_M_S / _M_S_PER_KMH, "km/h")
+        within("speed_kmh", self.speed_kmh, 0, WALK_SPEED_MAX_M_S * _KMH_PER_M_S, "km/h")
         within("grade_percent", self.grade_percent, -_PERCENT, _PERCENT, "percent")
         within("terrain_factor", self.terrain_factor, TERRAIN_MIN, TERRAIN_MAX)
 
     @property
     def speed_m_s(self) -> float:
         """Speed along the ground in m/s."""
-        return self.speed_kmh * _M_S_PER_KMH
+        return self.speed_kmh / _KMH_PER_M_S
 
     @property
     def load_share(self) -> float:

@@ -17,7 +17,10 @@ STRENGTH_MAX_SESSIONS_A_WEEK: Final[
     Annotated[int, Cited(Kind.HOUSE, "house", "Seven days hold three sessions two days apart, week after week")]
 ] = 3
 WALKS_MAX_SESSIONS_A_WEEK: Final[
-    Annotated[int, Cited(Kind.HOUSE, "house", "One long walk and two short ones beside strength")]
+    Annotated[
+        int,
+        Cited(Kind.HOUSE, "house", "One long walk and two short ones: with three of strength a day of rest is left"),
+    ]
 ] = 3
 REST_DAYS_A_WEEK: Final[Annotated[int, Cited(Kind.HOUSE, "house", "One day in seven without any session")]] = 1
 LAST_STRENGTH_DAYS: Final[
@@ -159,11 +162,6 @@ def _weekdays_fit(asked: Request) -> None:
             asked.strength_a_week - most,
             "sessions a week",
             (f"{most} strength sessions a week", "other days, with a day between"),
-        )
-    wanted = asked.strength_a_week + asked.walks_a_week
-    if wanted > WEEK_DAYS - REST_DAYS_A_WEEK:
-        raise NotPossible(
-            "rest", "There is no day of rest.", wanted + REST_DAYS_A_WEEK - WEEK_DAYS, "days", ("fewer sessions",)
         )
 
 

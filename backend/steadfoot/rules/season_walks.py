@@ -3,6 +3,7 @@
 import math
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from itertools import dropwhile, takewhile
 from typing import Annotated, Final
 
 from steadfoot.rules.season_request import Level
@@ -110,14 +111,9 @@ def shortfalls(now: Level, goal: Level, things: int, reached: Level) -> list[Sho
 
 
 def _steps_between(growing: Iterator[Level], goal: Level, reached: Level) -> int:
-    seen = 0
-    counting = False
-    for level in growing:
-        counting = counting or level == reached
-        if all(_behind(level, goal, name) <= 0 for name in _NAMES):
-            break
-        seen += counting
-    return seen
+    onward = dropwhile(lambda level: level != reached, growing)
+    missing = takewhile(lambda level: any(_behind(level, goal, name) > 0 for name in _NAMES), onward)
+    return sum(1 for _ in missing)
 
 
 def _shortfall(name: str, reached: float, wanted: float, weeks: int) -> Shortfall:

@@ -16,7 +16,7 @@ POINTS_MAX: Final = 1_000_000
 _PERCENT: Final = 100
 
 
-class NotAPlace(ValueError):
+class PlaceUnknown(ValueError):
     """A point that lies nowhere: its number in the file, and what is written there."""
 
     def __init__(self, point: int, lat: str, lon: str) -> None:
@@ -61,7 +61,7 @@ class _Folded:
         except OutOfRange as error:
             if error.name == "distance_km":
                 raise
-            raise NotAPlace(number, point.lat, point.lon) from error
+            raise PlaceUnknown(number, point.lat, point.lon) from error
         self._time(point)
 
     def _height(self, point: Point) -> float | None:
@@ -106,7 +106,7 @@ def read(file: BinaryIO) -> Way:
 
     Raises:
         FileTooLarge, PackedBadly, NotGpx: it is no GPX file that can be read.
-        NotAPlace: a point has no place on Earth.
+        PlaceUnknown: a point has no place on Earth.
         TooManyPoints, TooFewPoints: there are more than ``POINTS_MAX`` points, or fewer than two.
         OutOfRange: the way is longer than anybody walks.
     """
