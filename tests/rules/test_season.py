@@ -32,7 +32,7 @@ def days_of(season, activity):
     return [one.day for week in season.weeks for one in week.sessions if one.activity is activity]
 
 
-@settings(max_examples=300, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
+@settings(max_examples=200, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
 @given(seasons())
 def test_no_request_makes_a_plan_that_breaks_a_rule(parts):
     one, refused = request(parts)
@@ -93,6 +93,14 @@ def test_pins_stay_and_the_rest_goes_round_them():
     season = plan(asked(pins=pins))
     assert all(pin.day in days_of(season, pin.activity) for pin in pins)
     assert date(2027, 5, 5) not in days_of(season, Activity.STRENGTH)
+
+
+def test_a_pin_on_the_last_day_of_a_week_keeps_the_first_day_of_the_next_free():
+    season = plan(asked(weekdays=frozenset({0, 5}), pins=(Pin(date(2027, 5, 7), Activity.STRENGTH),)))
+    strength = days_of(season, Activity.STRENGTH)
+    assert date(2027, 5, 7) in strength
+    assert date(2027, 5, 8) not in strength
+    assert date(2027, 5, 10) in strength
 
 
 @pytest.mark.parametrize(

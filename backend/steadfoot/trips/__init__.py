@@ -1,1 +1,4 @@
-"""Step five: the goal. The way that a person prepares for, read from a recording, and what is to be known of it."""
+"""Trips: the goal that a program leads up to.
+
+Step of the trade: knowing the way. A recorded way is read with care, and what is odd about it is said.
+"""

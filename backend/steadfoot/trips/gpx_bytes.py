@@ -58,12 +58,8 @@ def _inflated(raw: Iterator[bytes]) -> Iterator[bytes]:
     for packed in raw:
         waiting = packed
         while waiting and not inflater.eof:
-            piece = _inflate(inflater, waiting)
+            yield _inflate(inflater, waiting)
             waiting = inflater.unconsumed_tail
-            if piece:
-                yield piece
-    while piece := _inflate(inflater, b""):
-        yield piece
     if not inflater.eof:
         raise PackedBadly
 
