@@ -103,7 +103,7 @@ def test_demand_along_a_way():
     assert found["hours"] == pytest.approx(found["hours_by_rule"]["tobler"], rel=0.02)
     assert found["ascent_m"] == answer("route", KORITA)["ascent_m"]
     assert found["steps"] == pytest.approx(14897 / 0.7, abs=1)
-    assert found["descent_work_kj"] == pytest.approx(found["descent_m"] * 84 * 9.81 / 1000)
+    assert found["descent_work_kj"] == pytest.approx(found["descent_m"] * 84 * 9.806 / 1000)
 
 
 def test_demand_says_where_no_model_holds():

@@ -92,7 +92,7 @@ def test_a_leg_that_cannot_be_is_refused(numbers):
 
 def test_descent_is_work_for_the_legs():
     assert descent_work_kj(0, 70, 10) == 0
-    assert descent_work_kj(500, 70, 10) == pytest.approx(500 * 80 * 9.81 / 1000)
+    assert descent_work_kj(500, 70, 10) == pytest.approx(500 * 80 * 9.806 / 1000)
     with pytest.raises(OutOfRange, match="descent m is -1"):
         descent_work_kj(-1, 70, 10)
 

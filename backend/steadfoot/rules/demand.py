@@ -30,11 +30,8 @@ STEP_LENGTH_M: Final[
     Annotated[float, Cited(Kind.HOUSE, "house", "About 0.7 m on a path; a person's own count is better")]
 ] = 0.7
 GRAVITY_M_S2: Final[
-    Annotated[float, Cited(Kind.PUBLISHED, "moritz-2000", "9.81 m/s2, the mean of normal gravity in lower latitudes")]
-] = 9.81
-PACK_DAY_PERCENT: Final[
-    Annotated[int, Cited(Kind.HOUSE, "house", "Habit: a day pack of up to a tenth of body mass")]
-] = 10
+    Annotated[float, Cited(Kind.PUBLISHED, "moritz-2000", "Normal gravity at 45 degrees of latitude; from memory")]
+] = 9.806
 PACK_TRIP_PERCENT: Final[
     Annotated[int, Cited(Kind.HOUSE, "house", "Habit: a pack for several days of up to a fifth of body mass")]
 ] = 20
@@ -160,7 +157,7 @@ def descent_work_kj(descent_m: float, body_mass_kg: float, pack_kg: float) -> fl
     """Answer the potential energy in kJ that the legs take up going down, most of it in lengthening muscles.
 
     >>> round(descent_work_kj(1000, 70, 10), 1)
-    784.8
+    784.5
     """
     within("descent_m", descent_m, 0, HEIGHT_MAX_M * _M_PER_KM, "m")
     within("body_mass_kg", body_mass_kg, BODY_MASS_MIN_KG, BODY_MASS_MAX_KG, "kg")

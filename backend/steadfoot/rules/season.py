@@ -21,14 +21,11 @@ LIGHTER_EVERY_WEEKS: Final[
 ] = 4
 LIGHTER_PERCENT: Final[Annotated[int, Cited(Kind.HOUSE, "house", "A lighter week has 60 percent of the minutes")]] = 60
 TAPER_WEEKS: Final[Annotated[int, Cited(Kind.PUBLISHED, "bosquet-2007", "Two weeks worked best")]] = 2
-TAPER_CUT_MIN_PERCENT: Final[
-    Annotated[int, Cited(Kind.PUBLISHED, "bosquet-2007", "Volume down by 41 to 60 percent, effort and days kept")]
-] = 41
-TAPER_CUT_MAX_PERCENT: Final[
-    Annotated[int, Cited(Kind.PUBLISHED, "bosquet-2007", "Volume down by 41 to 60 percent, effort and days kept")]
-] = 60
 TAPER_CUTS_PERCENT: Final[
-    Annotated[tuple[int, ...], Cited(Kind.HOUSE, "house", "Inside the published band, more in the last week")]
+    Annotated[
+        tuple[int, ...],
+        Cited(Kind.DERIVED, "bosquet-2007", "Volume down by 41 to 60 percent, effort and days kept: 45, then 55"),
+    ]
 ] = (45, 55)
 SEASON_USUAL_WEEKS: Final[
     Annotated[int, Cited(Kind.HOUSE, "house", "Six to eight weeks are the practice; no firm source")]
