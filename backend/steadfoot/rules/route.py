@@ -126,7 +126,7 @@ class Climb:
 
 
 class Stretches:
-    """Cuts the way into stretches of at least ``STRETCH_M``, whose ends have heights."""
+    """Cuts the way into stretches whose ends have heights, of at least ``STRETCH_M`` where heights reach that far."""
 
     def __init__(self) -> None:
         self.done: list[Stretch] = []
