@@ -29,9 +29,9 @@ class Item:
 
     @property
     def css(self) -> str:
-        """Fill class: one letter, a capital on the far side."""
+        """Fill class: one letter, after an f on the far side."""
         letter = FILLS[self.shape.fill]
-        return letter.upper() if self.far else letter
+        return f"f{letter}" if self.far else letter
 
 
 FILLS = {

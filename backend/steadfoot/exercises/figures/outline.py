@@ -42,6 +42,7 @@ def joined(numbers: list[int]) -> str:
 
 def path(circles: Circles) -> str:
     """Answer the outline of circles as path data."""
+    circles = np.unique(np.round(circles, 3), axis=0)
     runs = _runs(circles)
     if not runs:
         return _circle(circles[int(circles[:, 2].argmax())])

@@ -87,24 +87,29 @@ _TRUNK: tuple[Shape, ...] = (
         ),
     ),
     # Hides the line where the two halves of the shirt meet.
-    Shape("seam", "thorax", "shirt", ((0.002, -0.038, -0.004, 0.0445), (0.002, 0.038, -0.004, 0.0445)), bare=True),
+    Shape("seam", "abdomen", "shirt", ((0.0025, -0.037, 0.055, 0.0430), (0.0025, 0.037, 0.055, 0.0430)), bare=True),
     Shape("neck", "neck", "skin", ((-0.002, 0, -0.002, 0.031), (0.004, 0, body.NECK, 0.027))),
     Shape(
         "face",
         "head",
         "skin",
         (
-            (0, 0, body.HEAD_CENTRE + 0.006, 0.0480),
-            (0.010, 0, body.HEAD_CENTRE + 0.008, 0.0430),
+            (0.002, 0, body.HEAD_CENTRE, 0.0465),
+            (0.012, 0, body.HEAD_CENTRE + 0.004, 0.0400),
             (0.024, 0, 0.014, 0.0215),
         ),
     ),
-    Shape("nose", "head", "skin", ((0.0475, 0, body.HEAD_CENTRE, 0.007), (0.0565, 0, 0.046, 0.0065))),
+    Shape("nose", "head", "skin", ((0.046, 0, body.HEAD_CENTRE, 0.0065), (0.0545, 0, 0.046, 0.0060))),
     Shape(
         "hair",
         "head",
         "hair",
-        ((-0.0105, 0, body.HEAD_CENTRE + 0.019, 0.0510), (-0.024, 0, body.HEAD_CENTRE - 0.004, 0.0365)),
+        (
+            (-0.012, 0.009, body.HEAD_CENTRE + 0.016, 0.0445),
+            (-0.012, -0.009, body.HEAD_CENTRE + 0.016, 0.0445),
+            (-0.026, 0, body.HEAD_CENTRE - 0.008, 0.0340),
+            (0.020, 0, body.HEAD_CENTRE + 0.036, 0.0200),
+        ),
     ),
 )
 

@@ -11,7 +11,7 @@ NEAR = {
     **{"w": "#d6c7a3", "u": "#b9c2a6", "l": "#e6dfd0", "b": "#7b8c58", "q": "#9aa58b", "y": "#4a5236", "i": "#6d747b"},
     **{"g": "#a8441c", "v": "#f7f1e2"},
 }
-FAR = {"S": "#d9cebb", "T": "#aebfbf", "P": "#707781", "E": "#6b7178", "M": "#d9b07a", "I": "#8f959a"}
+FAR = {"fs": "#d9cebb", "ft": "#aebfbf", "fp": "#707781", "fe": "#6b7178", "fm": "#d9b07a", "fi": "#8f959a"}
 LINES = {"r": "#716a5c"}
 LINE = 4.2
 """Width of the ink line in drawing units: 1000 a stature."""
