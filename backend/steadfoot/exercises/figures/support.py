@@ -45,7 +45,7 @@ def bearing(skeleton: Skeleton, contact: str) -> Array:
     """Answer the spheres of a contact that are lowest."""
     kind = contact.partition(".")[0]
     found = [spheres(skeleton, shape) for shape in CONTACTS[contact]]
-    rows = found[0][:1] if kind in _FIRST_ONLY else found[0][-2:] if kind == "toes" else np.vstack(found)
+    rows = found[0][:1] if kind in _FIRST_ONLY else np.vstack(found)
     bottoms = rows[:, 2] - rows[:, 3]
     return np.asarray(rows[bottoms <= bottoms.min() + BEARING])
 
