@@ -18,7 +18,12 @@ from steadfoot.exercises.figures.scene import scene
 from steadfoot.exercises.figures.sheet import Entry, packed_size, page
 from steadfoot.exercises.figures.strip import strip
 
-app = typer.Typer(help="Draw and check the figures of the library.", no_args_is_help=True, add_completion=False, pretty_exceptions_enable=False)
+app = typer.Typer(
+    help="Draw and check the figures of the library.",
+    no_args_is_help=True,
+    add_completion=False,
+    pretty_exceptions_enable=False,
+)
 Codes = Annotated[list[str] | None, typer.Option("--only", help="Movements to take, such as squat; all without it.")]
 Plain = Annotated[bool, typer.Option("--plain", help="Leave the titles out.")]
 
@@ -40,7 +45,9 @@ def _entry(figure: Figure) -> Entry:
 
 
 @app.command()
-def sheet(file: Annotated[Path, typer.Argument(help="HTML file to write.")], only: Codes = None, plain: Plain = False) -> None:
+def sheet(
+    file: Annotated[Path, typer.Argument(help="HTML file to write.")], only: Codes = None, plain: Plain = False
+) -> None:
     """Write a page with every variant: still, moving, strip, sizes and findings."""
     with typer.progressbar(list(_figures(only)), label="Drawing", file=sys.stderr) as figures:
         entries = [_entry(figure) for figure in figures]
@@ -56,7 +63,9 @@ def check(only: Codes = None) -> None:
     except PoseFileBroken as error:
         typer.echo(str(error))
         raise typer.Exit(1) from error
-    found = [f"{figure.code} {figure.variant}: {told}" for figure in figures for told in findings(figure, move(figure.task))]
+    found = [
+        f"{figure.code} {figure.variant}: {told}" for figure in figures for told in findings(figure, move(figure.task))
+    ]
     typer.echo("\n".join([*found, f"{len(figures)} variants checked, {len(found)} findings"]))
     raise typer.Exit(bool(found))
 

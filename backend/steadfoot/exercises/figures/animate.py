@@ -33,7 +33,9 @@ def moving(scene: Scene) -> str:
     if len(scene.samples) == 1:
         return still(scene)
     found, pieces = _pieces(scene)
-    groups = [(which, "".join(piece.markup for piece in same)) for which, same in groupby(pieces, key=lambda p: p.track)]
+    groups = [
+        (which, "".join(piece.markup for piece in same)) for which, same in groupby(pieces, key=lambda p: p.track)
+    ]
     body = ground_line(scene) + "".join(_group(which, found[which], markup, scene.poster) for which, markup in groups)
     frames = "".join(_keyframes(which, track) for which, track in enumerate(found) if not track.still)
     return svg(scene.frame, body, used_classes(scene), _timing(scene) + frames)

@@ -1,8 +1,8 @@
 """Published proportions of the body, and the few that are our own.
 
 Sources: segment lengths of Drillis and Contini 1966, as fractions of stature, and segment masses and centers of mass of
-Dempster 1955, as fractions of body mass and of segment length; both after Winter 2009, "Biomechanics and Motor Control of
-Human Movement", Figure 4.1 and Table 4.1. Numbers marked house are our own choice, for drawing only.
+Dempster 1955, as fractions of body mass and of segment length; both after Winter 2009, "Biomechanics and Motor Control
+of Human Movement", Figure 4.1 and Table 4.1. Numbers marked house are our own choice, for drawing only.
 """
 
 from typing import Final

@@ -9,7 +9,7 @@ import numpy as np
 
 from steadfoot.exercises.figures import body, points, support
 from steadfoot.exercises.figures.body import mm
-from steadfoot.exercises.figures.motion import Sample
+from steadfoot.exercises.figures.motion import SAMPLES, Sample
 from steadfoot.exercises.figures.parts import SOLID
 from steadfoot.exercises.figures.points import point
 from steadfoot.exercises.figures.props import extents
@@ -21,8 +21,10 @@ SUNK_MM = 3.0
 SOFT_MM = 60.0
 """House: how far a foot may sink into a pillow."""
 STEP_MM = 70.0
-"""House: farthest that a point may move from one sample to the next."""
+"""House: farthest that a point may move in a fiftieth of the way."""
 SLACK_DEG = 1.0
+AT_KEY = 1e-6
+"""A sample this near in time is the key's."""
 RANGES: dict[str, tuple[float, float]] = {
     "hip flexion": (-25, 130),
     "hip abduction": (-35, 60),
@@ -135,7 +137,7 @@ def balanced(figure: Figure, samples: Sequence[Sample]) -> Iterator[str]:
     """The center of mass, loads included, is over what bears weight."""
     keys = {key.t for key in figure.movement.keys.values()}
     for sample in samples:
-        held = figure.movement.balance == "always" or min(abs(sample.time - t) for t in keys) < 1e-6
+        held = figure.movement.balance == "always" or min(abs(sample.time - t) for t in keys) < AT_KEY
         if figure.movement.balance == "moving" or not held:
             continue
         centre = points.centre_of_mass(sample.skeleton, figure.task.loads)
@@ -149,7 +151,8 @@ def smooth(_figure: Figure, samples: Sequence[Sample]) -> Iterator[str]:
     watched = [name for name in points.POINTS if name.startswith(("knee", "wrist", "elbow", "toe", "head"))]
     for name in watched:
         places = np.array([point(sample.skeleton, name) for sample in samples])
-        steps = mm(1) * np.sqrt((np.diff(places, axis=0) ** 2).sum(axis=1))
+        spans = np.diff([sample.time for sample in samples]) * (SAMPLES - 1)
+        steps = mm(1) * np.sqrt((np.diff(places, axis=0) ** 2).sum(axis=1)) / spans
         if len(steps) and steps.max() > STEP_MM:
             yield f"jumps: {name} moves {steps.max():.0f} mm {_when(samples[int(steps.argmax())])}; give it more time"
 

@@ -31,13 +31,13 @@ def _mirrored(fields: dict[str, Any], side: str) -> dict[str, Any]:
 
 
 def _told(pose: PosePart, part: str, side: str) -> dict[str, Any]:
-    both, own = getattr(pose, part), getattr(pose, f"{part}_{side}")
+    both, own = getattr(pose, part), getattr(pose, f"{part}_{side.lower()}")
     return (_mirrored(_fields(both), side) if both else {}) | (_fields(own) if own else {})
 
 
 def _way(base: PosePart, limb: str, side: str) -> str:
     by_angles, by_place = _WAYS[limb]
-    own = [part for part in _WAYS[limb] if getattr(base, f"{part}_{side}") is not None]
+    own = [part for part in _WAYS[limb] if getattr(base, f"{part}_{side.lower()}") is not None]
     both = [part for part in _WAYS[limb] if getattr(base, part) is not None]
     found = own or both or [by_angles]
     if len(found) > 1:
@@ -84,7 +84,7 @@ def _refuse_changed_ways(name: str, key: Key, switches: Switches) -> None:
         for side in SIDES:
             told_by_angles = switches.limbs[f"{limb}.{side}"] == "angles"
             other = by_place if told_by_angles else by_angles
-            if getattr(key, f"{other}_{side}") is not None:
+            if getattr(key, f"{other}_{side.lower()}") is not None:
                 told = by_angles if told_by_angles else by_place
                 raise PoseFileBroken(f"keys.{name}.{other}.{side}: the base tells this limb by {told}")
             if any(field in _told(key, part, side) for part in (by_angles, by_place) for field in _SWITCHES):

@@ -35,8 +35,20 @@ class Item:
 
 
 FILLS = {
-    **{"skin": "s", "shirt": "t", "shorts": "p", "shoe": "e", "hair": "h", "muscle": "m"},
-    **{"wood": "w", "mat": "u", "pillow": "l", "star": "r", "pack": "b", "pocket": "q", "strap": "y", "iron": "i"},
+    "skin": "s",
+    "shirt": "t",
+    "shorts": "p",
+    "shoe": "e",
+    "hair": "h",
+    "muscle": "m",
+    "wood": "w",
+    "mat": "u",
+    "pillow": "l",
+    "star": "r",
+    "pack": "b",
+    "pocket": "q",
+    "strap": "y",
+    "iron": "i",
     "mark": "k",
 }
 

@@ -1,5 +1,7 @@
 """What is drawn before what. The order is fixed for a movement and a view; a pose file may lift or sink a group."""
 
+from collections.abc import Sequence
+
 from steadfoot.exercises.figures.body import SIDES
 
 TRUNK = ("pelvis", "neck", "abdomen", "thorax", "seam", "trunk.muscles")
@@ -40,7 +42,7 @@ FAR = {"side": "L"}
 """Side of the body that is drawn greyer."""
 
 
-def order(view: str, lift: list[str], sink: list[str]) -> list[str]:
+def order(view: str, lift: Sequence[str], sink: Sequence[str]) -> list[str]:
     """Answer the slots of a view from back to front; lifted groups come last, sunk ones right after the ground."""
     usual = list(ORDER[view])
     kept = [group for group in usual if group not in lift and group not in sink]

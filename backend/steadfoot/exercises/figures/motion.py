@@ -12,7 +12,7 @@ import numpy as np
 from steadfoot.exercises.figures.points import Load
 from steadfoot.exercises.figures.rotations import Vector
 from steadfoot.exercises.figures.skeleton import Skeleton, Switches
-from steadfoot.exercises.figures.solve import Solved, solve
+from steadfoot.exercises.figures.solve import Solved, paths_of, solve
 
 SAMPLES = 51
 """Samples of a movement: every second percent, so that key times are whole percents."""
@@ -77,7 +77,7 @@ def curve(keys: Keys, values: Sequence[float], at: Vector) -> Vector:
     s = (at - times[place]) / width
     start, end = known[place], known[place + 1]
     blend = start + (end - start) * s * s * (3 - 2 * s)
-    return blend + width * s * (1 - s) * (slope[place] * (1 - s) - slope[place + 1] * s)
+    return np.asarray(blend + width * s * (1 - s) * (slope[place] * (1 - s) - slope[place + 1] * s))
 
 
 def numbers_at(keys: Keys, at: Sequence[float]) -> list[dict[str, float]]:
@@ -97,7 +97,8 @@ def moments(task: Task, at: Sequence[float]) -> list[Sample]:
     """Solve a movement at given times, in order; each starts from the one before, so that nothing flips."""
     samples: list[Sample] = []
     for time, numbers in zip(at, numbers_at(task.keys, at), strict=True):
-        guess = numbers if not samples else numbers | {path: samples[-1].solved.numbers[path] for path in task.unknowns}
+        found = samples[-1].solved.numbers if samples else {}
+        guess = numbers | {path: found[path] for unknown in task.unknowns for path in paths_of(unknown) if samples}
         aims = {name.removeprefix("aim."): value for name, value in guess.items() if name.startswith("aim.")}
         samples.append(Sample(time, solve(guess, task.switches, task.unknowns, aims, task.loads)))
     return samples

@@ -87,5 +87,3 @@ def joint_angles(skeleton: Skeleton) -> dict[str, float]:
 
 def _signed(relative: Vector, sign: int) -> float:
     return float(sign * np.degrees(np.arctan2(relative[0, 2], relative[2, 2])))
-
-

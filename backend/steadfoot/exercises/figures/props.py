@@ -114,9 +114,12 @@ def _star(name: str, prop: Prop) -> Iterator[Shape]:
 
 
 _PACK: dict[str, tuple[str, tuple[Sphere, ...]]] = {
-    "bag": ("pack", tuple((-0.098 + dx, y, z, 0.044) for y in (-0.05, 0.05) for z, dx in ((-0.055, -0.008), (0.135, 0.008)))),
+    "bag": (
+        "pack",
+        tuple((-0.098 + dx, y, z, 0.044) for y in (-0.05, 0.05) for z, dx in ((-0.055, -0.008), (0.135, 0.008))),
+    ),
     "pocket": ("pocket", tuple((-0.142, y, z, 0.026) for y in (-0.03, 0.03) for z in (-0.045, 0.03))),
-}  # fmt: skip
+}
 _STRAPS: dict[str, tuple[Sphere, ...]] = {
     "strap_top": ((-0.045, 0.062, 0.160, 0.006), (0.030, 0.060, 0.140, 0.006), (0.040, 0.060, 0.120, 0.006)),
     "strap_side": ((0.044, 0.060, 0.110, 0.006), (-0.020, 0.085, 0.010, 0.006)),
@@ -128,7 +131,7 @@ def worn(name: str, prop: Prop) -> Iterator[Shape]:
     if prop.kind == "pack":
         for part, (fill, spheres) in _PACK.items():
             yield Shape(f"{name}.{part}", "thorax", fill, spheres)
-        for part, (*spheres,) in _STRAPS.items():
+        for part, spheres in _STRAPS.items():
             for side, sign in (("L", 1), ("R", -1)):
                 mirrored = tuple((x, sign * y, z, r) for x, y, z, r in spheres)
                 yield Shape(f"{name}.{part}.{side}", "thorax", "strap", mirrored)

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from steadfoot.exercises.figures.rotations import TINY, Matrix, Vector, cross, length, unit
+from steadfoot.exercises.figures.rotations import TINY, Matrix, Vector, X, Y, Z, cross, length, unit
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,14 +32,23 @@ def two_bone(root: Vector, target: Vector, lengths: tuple[float, float], hint: V
     way = target - root
     far = length(way)
     span = min(max(far, abs(first - second) + TINY), first + second)
-    along = way / max(far, TINY)
-    across = unit(hint - (hint @ along) * along)
+    along = way / far if far > TINY else -Z
+    across = _across(along, hint)
     foot = (first**2 - second**2 + span**2) / (2 * span)
     middle = root + foot * along + float(np.sqrt(max(first**2 - foot**2, 0.0))) * across
     end = root + span * along
     axis = cross(-along, bends * across)
     upper, lower = _frame(root, middle, axis), _frame(middle, end, axis)
     return Reach(middle, end, upper, lower, abs(far - span))
+
+
+def _across(along: Vector, hint: Vector) -> Vector:
+    """Answer the direction across the way that is nearest to the hint; any, when the hint lies along the way."""
+    for wish in (hint, X, Y):
+        rest = wish - (wish @ along) * along
+        if length(rest) > TINY:
+            return unit(rest)
+    return Z
 
 
 def _frame(start: Vector, end: Vector, axis: Vector) -> Matrix:
@@ -51,5 +60,3 @@ def span_at(lengths: tuple[float, float], bend: float) -> float:
     """Answer the distance from root to end when the middle joint is bent by an angle in degrees."""
     first, second = lengths
     return float(np.sqrt(first**2 + second**2 + 2 * first * second * np.cos(np.radians(bend))))
-
-

@@ -81,23 +81,23 @@ class Arm(Part):
 
 
 class PosePart(Part):
-    """A pose, or what changes in it. A limb without a side means both; what is outward on one is outward on the other."""
+    """A pose, or what changes in it. A limb without a side means both, mirrored."""
 
     pelvis: Pelvis | None = None
     spine: Bend | None = None
     neck: Bend | None = None
     foot: Foot | None = None
-    foot_L: Foot | None = Field(None, alias="foot.L")
-    foot_R: Foot | None = Field(None, alias="foot.R")
+    foot_l: Foot | None = Field(None, alias="foot.L")
+    foot_r: Foot | None = Field(None, alias="foot.R")
     leg: Leg | None = None
-    leg_L: Leg | None = Field(None, alias="leg.L")
-    leg_R: Leg | None = Field(None, alias="leg.R")
+    leg_l: Leg | None = Field(None, alias="leg.L")
+    leg_r: Leg | None = Field(None, alias="leg.R")
     hand: Hand | None = None
-    hand_L: Hand | None = Field(None, alias="hand.L")
-    hand_R: Hand | None = Field(None, alias="hand.R")
+    hand_l: Hand | None = Field(None, alias="hand.L")
+    hand_r: Hand | None = Field(None, alias="hand.R")
     arm: Arm | None = None
-    arm_L: Arm | None = Field(None, alias="arm.L")
-    arm_R: Arm | None = Field(None, alias="arm.R")
+    arm_l: Arm | None = Field(None, alias="arm.L")
+    arm_r: Arm | None = Field(None, alias="arm.R")
     aim: dict[Condition, Annotated[float, Field(ge=-360, le=360)]] = {}
 
 
@@ -110,9 +110,7 @@ class Key(PosePart):
 class Prop(Part):
     """A thing in the picture; which fields it needs depends on its kind."""
 
-    kind: Literal[
-        "box", "wall", "mat", "chair", "table", "rail", "pillow", "dumbbell", "band", "pack", "towel", "star"
-    ]
+    kind: Literal["box", "wall", "mat", "chair", "table", "rail", "pillow", "dumbbell", "band", "pack", "towel", "star"]
     at: Place | None = Field(None, description="Middle of its foot print on the floor.")
     size: Place | None = Field(None, description="Depth along x, width along y, height.")
     faces: Angle = Field(0, description="Direction its front looks, turned from x toward y.")

@@ -39,7 +39,9 @@ def _figure(entry: Entry, plain: bool) -> str:
     sizes = ", ".join(f"{name} {packed_size(svg)} B" for name, svg in entry.pictures.items())
     caption = "" if plain else f"<figcaption>{escape(entry.title)} <small>{escape(sizes)}</small></figcaption>"
     listed = "".join(f"<li>{escape(told)}</li>" for told in entry.findings)
-    return f"<figure>{pictures}{caption}<ul>{listed}</ul></figure>" if listed else f"<figure>{pictures}{caption}</figure>"
+    return (
+        f"<figure>{pictures}{caption}<ul>{listed}</ul></figure>" if listed else f"<figure>{pictures}{caption}</figure>"
+    )
 
 
 def _picture(name: str, svg: str) -> str:

@@ -21,8 +21,8 @@ class Switches:
     """What does not change during a movement: how each limb is told, and how feet and hands are set.
 
     ``limbs`` says for leg.L, leg.R, arm.L and arm.R whether the limb is told by its joint angles ("angles") or by the
-    place of its foot or hand ("place"). ``pivots`` holds the feet that stand on an edge, ``frames`` what a hand's place is
-    measured in, ``grips`` the hands that hold something.
+    place of its foot or hand ("place"). ``pivots`` holds the feet that stand on an edge, ``frames`` what a hand's place
+    is measured in, ``grips`` the hands that hold something.
     """
 
     limbs: Mapping[str, str]

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from steadfoot.exercises.figures import points
+from steadfoot.exercises.figures.body import SIDES
 from steadfoot.exercises.figures.points import Load
 from steadfoot.exercises.figures.reach import span_at
 from steadfoot.exercises.figures.rotations import Vector
@@ -30,6 +31,13 @@ class Solved:
     numbers: dict[str, float]
     skeleton: Skeleton
     residual: float
+
+
+def paths_of(path: str) -> list[str]:
+    """Answer the numbers of an unknown: a limb without a side means both."""
+    limb, _, rest = path.partition(".")
+    both = limb in ("leg", "foot", "arm", "hand") and rest[:2] not in ("L.", "R.")
+    return [f"{limb}.{side}.{rest}" for side in SIDES] if both else [path]
 
 
 def _kind(path: str) -> str:
@@ -65,12 +73,17 @@ def solve(
     held, paths = dict(numbers), list(unknowns)
 
     def off(values: Vector) -> Vector:
-        held.update(zip(paths, map(float, values), strict=True))
+        for path, value in zip(paths, values, strict=True):
+            held.update(dict.fromkeys(paths_of(path), float(value)))
         skeleton = pose(held, switches)
         return np.array([measure(skeleton, unknowns[path], aims[unknowns[path]], loads) for path in paths])
 
     if paths:
-        off(_newton(off, np.array([held.get(path, 0.0) for path in paths]), [_kind(path) for path in paths]))
+        off(
+            _newton(
+                off, np.array([held.get(paths_of(path)[-1], 0.0) for path in paths]), [_kind(path) for path in paths]
+            )
+        )
     skeleton = pose(held, switches)
     left = [abs(measure(skeleton, unknowns[path], aims[unknowns[path]], loads)) for path in paths]
     return Solved(held, skeleton, max(left, default=0.0))

@@ -72,7 +72,10 @@ def follow(bone: str, joints: Array, spots: Array) -> Track:
     if np.abs(shown - around).max() <= TOLERANCE:
         linear, rigid = rotations, np.column_stack((np.unwrap(turns), joints))
     else:
-        linear, rigid = np.array([_affine(base, seen, a, spots[0, :, 2]) for seen, a in zip(around, turns, strict=True)]), None
+        linear, rigid = (
+            np.array([_affine(base, seen, a, spots[0, :, 2]) for seen, a in zip(around, turns, strict=True)]),
+            None,
+        )
     return Track(bone, template, np.concatenate((linear, joints[:, :, None]), axis=2), rigid)
 
 
