@@ -9,11 +9,12 @@ from steadfoot.exercises.figures.camera import CAMERAS
 from steadfoot.exercises.figures.parts import SHAPES, Shape
 from steadfoot.exercises.figures.points import POINTS
 from steadfoot.exercises.figures.read import Figure
-from steadfoot.exercises.figures.rotations import unit
+from steadfoot.exercises.figures.rotations import rz, unit
 from steadfoot.exercises.figures.skeleton import Skeleton
 
 MARK = 0.030
 """House: radius of the ring on the joint that the first cue is about, fractions of stature."""
+FLAT = 0.7
 AVERTED = -0.15
 """House: a muscle whose region looks away from the viewer by more than this cosine is left out."""
 _ON_TRUNK = ("abdomen", "thorax", "seam")
@@ -55,7 +56,7 @@ FILLS = {
 
 def gather(figure: Figure, view: str, skeleton: Skeleton) -> list[Item]:
     """Answer every outline of a view, from back to front; which muscles show is decided by the given pose."""
-    slots = _worn(figure) | _standing(figure)
+    slots = _worn(figure) | _standing(figure, view)
     for name in figure.movement.working:
         region = muscles.REGIONS[name]
         if _faces(region, view, skeleton):
@@ -95,6 +96,11 @@ def _faces(region: muscles.Region, view: str, skeleton: Skeleton) -> bool:
     return float(looks @ CAMERAS[view].viewer) > AVERTED
 
 
+def _seen_flat(faces: float, view: str) -> bool:
+    """Answer whether a wall would fill the picture as a plain ground: then it is left out."""
+    return abs(float(rz(faces)[:, 0] @ CAMERAS[view].viewer)) > FLAT
+
+
 def _worn(figure: Figure) -> dict[str, list[Shape]]:
     slots: dict[str, list[Shape]] = {}
     for name, prop in figure.movement.props.items():
@@ -104,9 +110,11 @@ def _worn(figure: Figure) -> dict[str, list[Shape]]:
     return slots
 
 
-def _standing(figure: Figure) -> dict[str, list[Shape]]:
+def _standing(figure: Figure, view: str) -> dict[str, list[Shape]]:
     slots: dict[str, list[Shape]] = {}
     for name, prop in figure.movement.props.items():
+        if prop.kind == "wall" and _seen_flat(prop.faces, view):
+            continue
         slot = "behind" if prop.behind else _PLACE.get(prop.kind, "beside")
         slots.setdefault(slot, []).extend(props.standing(name, prop))
     return slots
