@@ -28,6 +28,7 @@ CASES = {
     "a poster that is no key": (lambda d: d.update({"poster": "top"}), "poster: 'top' is not one of down, half, up"),
     "an unknown muscle": (lambda d: d.update({"working": ["biceps.X"]}), "working: 'biceps.X'"),
     "an unknown contact": (lambda d: d.update({"contacts": ["ear.L"]}), "contacts: 'ear.L'"),
+    "a body that floats": (lambda d: d.update({"contacts": []}), "contacts: name what bears weight"),
     "a movement without an end": (
         lambda d: d["keys"]["down"].update({"t": 0.9}),
         "the first t must be 0 and the last 1",
@@ -55,6 +56,11 @@ def test_a_fault_is_told_with_file_variant_and_field(case):
     message = told(change)
     assert message.startswith("squat.json: variant ")
     assert words in message
+
+
+def test_in_walking_nothing_bears_weight_all_the_time():
+    walking = spoilt(lambda d: d.update({"contacts": [], "balance": "moving"}))
+    assert read_figures("squat.json", walking)["free"].movement.contacts == []
 
 
 def test_a_file_must_be_named_after_its_code():

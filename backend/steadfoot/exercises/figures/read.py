@@ -75,6 +75,7 @@ def figure(code: str, variant: str, document: dict[str, Any]) -> Figure:
         raise PoseFileBroken("; ".join(_faults(error))) from error
     _refuse_unknown_names(movement)
     _refuse_bad_times(movement)
+    _refuse_floating(movement)
     switches = switches_of(movement.base)
     keys = keys_of(movement, switches)
     _refuse_open_ends(movement, keys.numbers[0])
@@ -109,6 +110,13 @@ def _refuse_bad_times(movement: Movement) -> None:
         raise PoseFileBroken("keys: two keys have the same t")
     if times[0] != 0 or (len(times) > 1 and times[-1] != 1):
         raise PoseFileBroken("keys: the first t must be 0 and the last 1")
+
+
+def _refuse_floating(movement: Movement) -> None:
+    if not movement.contacts and movement.balance != "moving":
+        raise PoseFileBroken(
+            "contacts: name what bears weight; only a movement whose balance is 'moving' may have none"
+        )
 
 
 def _refuse_open_ends(movement: Movement, first: dict[str, float]) -> None:

@@ -129,7 +129,7 @@ class Movement(Part):
     cycle: bool = False
     working: list[str] = Field(max_length=6)
     props: dict[Name, Prop] = {}
-    contacts: list[str] = Field(min_length=1, description="Parts that bear weight all the time.")
+    contacts: list[str] = Field(description="Parts that bear weight all the time; none in walking.")
     balance: Literal["always", "keys", "moving"] = "always"
     poster: Name
     strip: list[Name] = Field(min_length=1, max_length=4)
