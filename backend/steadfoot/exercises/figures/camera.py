@@ -1,6 +1,7 @@
 """Orthographic cameras: from where the figure is looked at, and how the room falls on paper."""
 
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 from numpy.typing import NDArray
@@ -13,20 +14,20 @@ SCALE = 1000.0
 """Drawing units a stature, so that whole numbers are exact to 2 mm."""
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Camera:
     """Direction of the viewer: azimuth from x toward y, and elevation, both in degrees."""
 
     azimuth: float
     elevation: float
 
-    @property
+    @cached_property
     def viewer(self) -> Vector:
         """Unit vector toward the viewer."""
         a, e = np.radians((self.azimuth, self.elevation))
         return np.array((np.cos(a) * np.cos(e), np.sin(a) * np.cos(e), np.sin(e)))
 
-    @property
+    @cached_property
     def paper(self) -> Matrix:
         """The two rows that take a place in the room to drawing units, y down."""
         right = unit(cross(Z, self.viewer))

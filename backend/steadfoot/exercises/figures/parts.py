@@ -87,7 +87,7 @@ _TRUNK: tuple[Shape, ...] = (
         ),
     ),
     # Hides the line where the two halves of the shirt meet.
-    Shape("seam", "abdomen", "shirt", ((0.0025, -0.037, 0.055, 0.0430), (0.0025, 0.037, 0.055, 0.0430)), bare=True),
+    Shape("seam", "abdomen", "shirt", ((0.0025, -0.038, 0.055, 0.0445), (0.0025, 0.038, 0.055, 0.0445)), bare=True),
     Shape("neck", "neck", "skin", ((-0.002, 0, -0.002, 0.031), (0.004, 0, body.NECK, 0.027))),
     Shape(
         "face",

@@ -62,8 +62,7 @@ def _pose(scene: Scene, samples: list[Sample], which: int, shift: int) -> str:
 def _arrows(scene: Scene, before: Sample, after: Sample) -> str:
     times = [float(t) for t in np.linspace(before.time, after.time, TRAIL_STEPS)]
     between = moments(scene.figure.task, times)
-    trails = [(name, _trail(scene, between, name)) for name in ENDS]
-    moved = [_arrow(trail, dashed=True) for _, trail in trails if _reach(trail) >= LEAST_TRAIL]
+    moved = [_arrow(_trail(scene, between, name), dashed=True) for name in ENDS if _moves(scene, between, name)]
     pelvis = _trail(scene, between, "pelvis")
     if moved or _reach(pelvis) < LEAST_LIFT:
         return "".join(moved)
@@ -72,6 +71,13 @@ def _arrows(scene: Scene, before: Sample, after: Sample) -> str:
 
 def _trail(scene: Scene, samples: list[Sample], name: str) -> Vector:
     return np.array([scene.camera.paper @ points.point(sample.skeleton, name) for sample in samples])
+
+
+def _moves(scene: Scene, samples: list[Sample], name: str) -> bool:
+    """Answer whether a foot or hand moves far on paper; a hand that only goes along with the trunk does not."""
+    trail = _trail(scene, samples, name)
+    carried = _trail(scene, samples, "chest") if name.startswith("fingertip") else np.zeros_like(trail)
+    return min(_reach(trail), _reach(trail - carried)) >= LEAST_TRAIL
 
 
 def _reach(trail: Vector) -> float:
