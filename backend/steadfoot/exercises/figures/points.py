@@ -43,32 +43,28 @@ def point(skeleton: Skeleton, name: str) -> Vector:
     return skeleton.point(*POINTS[name])
 
 
-def _segments() -> list[tuple[str, str, str]]:
-    chains = (
-        ("hand", "wrist", "fingertip"),
-        ("forearm", "elbow", "wrist"),
-        ("upper_arm", "shoulder", "elbow"),
-        ("foot", "ankle", "ball"),
-        ("shank", "knee", "ankle"),
-        ("thigh", "hip", "knee"),
-    )
-    return [(name, f"{a}.{side}", f"{b}.{side}") for name, a, b in chains for side in body.SIDES]
+def _segments() -> list[tuple[str, Vector, float]]:
+    """Answer bone, center of mass in its frame and mass of every segment of the limbs."""
+    lengths = {"hand": body.HAND, "forearm": body.FOREARM, "upper_arm": body.UPPER_ARM}
+    lengths |= {"shank": body.SHANK, "thigh": body.THIGH}
+    places = {name: body.CENTRE[name] * told * _DOWN for name, told in lengths.items()}
+    places["foot"] = body.CENTRE["foot"] * BALL
+    return [(f"{name}.{side}", place, body.MASS[name]) for name, place in places.items() for side in body.SIDES]
 
 
-_SEGMENTS = [("head_neck", "neck", "head"), ("trunk", "pelvis", "neck"), *_segments()]
+_SEGMENTS = _segments()
 
 
 def centre_of_mass(skeleton: Skeleton, loads: Iterable[Load] = ()) -> Vector:
     """Answer the center of mass of the body and what it carries, in fractions of stature (Winter 2009, Table 4.1)."""
-    total, moment = 0.0, np.zeros(3)
-    for name, upper, lower in _SEGMENTS:
-        start, end = point(skeleton, upper), point(skeleton, lower)
-        moment += body.MASS[name] * (start + body.CENTRE[name] * (end - start))
-        total += body.MASS[name]
-    for bone, offset, mass in loads:
-        moment += mass * skeleton.point(bone, offset)
+    start, end = skeleton.at["pelvis"], skeleton.at["neck"]
+    trunk, head = body.MASS["trunk"], body.MASS["head_neck"]
+    moment = trunk * (start + body.CENTRE["trunk"] * (end - start)) + head * point(skeleton, "head")
+    total = trunk + head
+    for bone, offset, mass in (*_SEGMENTS, *loads):
+        moment = moment + mass * (skeleton.at[bone] + skeleton.turn[bone] @ offset)
         total += mass
-    return moment / total
+    return np.asarray(moment / total)
 
 
 def joint_angles(skeleton: Skeleton) -> dict[str, float]:

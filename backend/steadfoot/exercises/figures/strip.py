@@ -14,7 +14,7 @@ GAP = 46
 LEAST_TRAIL = 100.0
 """House: a hand or foot that moves less than this gets no arrow, in drawing units."""
 LEAST_LIFT = 45.0
-"""House: the same for the pelvis."""
+"""House: a pelvis that rises or sinks less than this gets none."""
 TRAIL_STEPS = 7
 HEAD = 24.0
 ENDS = ("toe.L", "toe.R", "fingertip.L", "fingertip.R")
@@ -64,7 +64,7 @@ def _arrows(scene: Scene, before: Sample, after: Sample) -> str:
     between = moments(scene.figure.task, times)
     moved = [_arrow(_trail(scene, between, name), dashed=True) for name in ENDS if _moves(scene, between, name)]
     pelvis = _trail(scene, between, "pelvis")
-    if moved or _reach(pelvis) < LEAST_LIFT:
+    if moved or abs(float(pelvis[-1][1] - pelvis[0][1])) < LEAST_LIFT:
         return "".join(moved)
     return _arrow(_beside(scene, after, pelvis), dashed=False)
 
