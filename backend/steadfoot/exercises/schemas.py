@@ -38,6 +38,14 @@ class LoadNeed(StrEnum):
     REQUIRED = "required"
 
 
+class Form(StrEnum):
+    """How a variant is drawn."""
+
+    MOVING = "moving"
+    STILL = "still"
+    STRIP = "strip"
+
+
 class _Entry(BaseModel):
     model_config = ConfigDict(extra="forbid", strict=True, frozen=True)
 

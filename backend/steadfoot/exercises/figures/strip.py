@@ -1,0 +1,103 @@
+"""The strip for paper: two to four poses side by side on one ground line, with arrows for what moved."""
+
+import numpy as np
+
+from steadfoot.exercises.figures import points
+from steadfoot.exercises.figures.camera import circles
+from steadfoot.exercises.figures.draw import figure_at, used_classes
+from steadfoot.exercises.figures.motion import Sample, moments
+from steadfoot.exercises.figures.rotations import Vector
+from steadfoot.exercises.figures.scene import MARGIN, Scene, svg
+
+GAP = 46
+"""House: between two poses, in drawing units."""
+LEAST_TRAIL = 100.0
+"""House: a hand or foot that moves less than this gets no arrow, in drawing units."""
+LEAST_LIFT = 45.0
+"""House: a pelvis that rises or sinks less than this gets none."""
+TRAIL_STEPS = 7
+HEAD = 24.0
+ENDS = ("toe.L", "toe.R", "fingertip.L", "fingertip.R")
+
+
+def strip(scene: Scene) -> str:
+    """Draw the key poses that the pose file names, from left to right."""
+    times = [scene.figure.time_of(key) for key in scene.figure.movement.strip]
+    samples = [_sample(scene, time) for time in times]
+    edges = [_edges(scene, sample) for sample in samples]
+    shifts, width = _places(edges)
+    poses = [_pose(scene, samples, i, shift) for i, shift in enumerate(shifts)]
+    top = min(round(edge[2]) for edge in edges) - MARGIN
+    bottom = max(round(edge[3]) for edge in edges) + MARGIN
+    ground = "" if scene.ground is None else f'<path d="M0 {scene.ground}h{width}"/>'
+    return svg((0, top, width, bottom - top), ground + "".join(poses), used_classes(scene) | {"k", "a"})
+
+
+def _sample(scene: Scene, time: float) -> Sample:
+    near = min(scene.samples, key=lambda sample: abs(sample.time - time))
+    return near if len(scene.samples) == 1 else moments(scene.figure.task, [0.0, time])[1] if time else near
+
+
+def _edges(scene: Scene, sample: Sample) -> tuple[float, float, float, float]:
+    seen = [circles(scene.camera, sample.skeleton, item.shape.bone, item.shape.spheres) for item in scene.items]
+    rows = np.vstack(seen)
+    low, high = (rows[:, :2] - rows[:, 2:]).min(axis=0), (rows[:, :2] + rows[:, 2:]).max(axis=0)
+    return float(low[0]), float(high[0]), float(low[1]), float(high[1])
+
+
+def _places(edges: list[tuple[float, float, float, float]]) -> tuple[list[int], int]:
+    shifts, right = [], float(MARGIN)
+    for low, high, _, _ in edges:
+        shifts.append(round(right - low))
+        right += high - low + GAP
+    return shifts, round(right - GAP + MARGIN)
+
+
+def _pose(scene: Scene, samples: list[Sample], which: int, shift: int) -> str:
+    drawn = figure_at(scene, samples[which].skeleton)
+    arrows = _arrows(scene, samples[which - 1], samples[which]) if which else ""
+    return f'<g transform="translate({shift})">{drawn}{arrows}</g>'
+
+
+def _arrows(scene: Scene, before: Sample, after: Sample) -> str:
+    times = [float(t) for t in np.linspace(before.time, after.time, TRAIL_STEPS)]
+    between = moments(scene.figure.task, times)
+    moved = [_arrow(_trail(scene, between, name), dashed=True) for name in ENDS if _moves(scene, between, name)]
+    pelvis = _trail(scene, between, "pelvis")
+    if moved or abs(float(pelvis[-1][1] - pelvis[0][1])) < LEAST_LIFT:
+        return "".join(moved)
+    return _arrow(_beside(scene, after, pelvis), dashed=False)
+
+
+def _trail(scene: Scene, samples: list[Sample], name: str) -> Vector:
+    return np.array([scene.camera.paper @ points.point(sample.skeleton, name) for sample in samples])
+
+
+def _moves(scene: Scene, samples: list[Sample], name: str) -> bool:
+    """Answer whether a foot or hand moves far on paper; a hand that only goes along with the trunk does not."""
+    trail = _trail(scene, samples, name)
+    carried = _trail(scene, samples, "chest") if name.startswith("fingertip") else np.zeros_like(trail)
+    return min(_reach(trail), _reach(trail - carried)) >= LEAST_TRAIL
+
+
+def _reach(trail: Vector) -> float:
+    return float(np.sqrt(((trail - trail[0]) ** 2).sum(axis=1)).max())
+
+
+def _beside(scene: Scene, after: Sample, trail: Vector) -> Vector:
+    left = _edges(scene, after)[0]
+    x = left - 14.0
+    return np.array(((x, trail[0][1]), (x, trail[-1][1])))
+
+
+def _arrow(trail: Vector, dashed: bool) -> str:
+    tip = trail[-1]
+    back = next((spot for spot in trail[::-1] if np.hypot(*(tip - spot)) >= HEAD), trail[0])
+    way = (tip - back) / max(float(np.hypot(*(tip - back))), 1.0)
+    neck = tip - HEAD * way
+    kept = [spot for spot in trail if float((spot - neck) @ way) < 0 or np.hypot(*(spot - tip)) > HEAD]
+    across = 0.45 * HEAD * np.array((-way[1], way[0]))
+    line = "L".join(f"{x:.0f} {y:.0f}" for x, y in [*kept, neck])
+    head = "L".join(f"{x:.0f} {y:.0f}" for x, y in (tip, neck + across, neck - across))
+    dash = ' stroke-dasharray="14 12"' if dashed else ""
+    return f'<path class="k" d="M{line}"{dash}/><path class="a" d="M{head}z"/>'
