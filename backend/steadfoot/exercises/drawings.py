@@ -1,6 +1,6 @@
 """Drawings of the library's variants: computed when first asked for, then kept: only the code changes them."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from functools import lru_cache
 from importlib.resources import files
 from importlib.resources.abc import Traversable
@@ -41,6 +41,24 @@ def _samples(code: str, variant: str) -> list[Sample]:
     return move(poses()[code][variant].task)
 
 
+def views() -> Iterator[tuple[str, str, str | None]]:
+    """Answer every exercise, variant and view that can be drawn; None is the first view."""
+    for code, figures in poses().items():
+        for variant, figure in figures.items():
+            yield from ((code, variant, view) for view in (None, *figure.movement.views))
+
+
+def refuse_unknown(code: str, variant: str, view: str | None) -> None:
+    """Refuse what cannot be drawn.
+
+    Raises:
+        NotFound: no such exercise, variant or view, or not drawn yet.
+    """
+    figure = poses().get(code, {}).get(variant)
+    if figure is None or (view and view not in figure.movement.views):
+        raise not_found("drawing")
+
+
 @lru_cache(maxsize=KEPT_SVG)
 def drawing(code: str, variant: str, form: Form, view: str | None) -> bytes:
     """Answer one drawing as SVG.
@@ -54,8 +72,6 @@ def drawing(code: str, variant: str, form: Form, view: str | None) -> bytes:
     Raises:
         NotFound: no such exercise, variant or view, or not drawn yet.
     """
-    figure = poses().get(code, {}).get(variant)
-    if figure is None or (view and view not in figure.movement.views):
-        raise not_found("drawing")
-    seen = scene(figure, view, _samples(code, variant))
+    refuse_unknown(code, variant, view)
+    seen = scene(poses()[code][variant], view, _samples(code, variant))
     return _DRAW[form](seen).encode()

@@ -87,6 +87,7 @@ class Variant(_Entry):
     how: list[Sentence] = Field(description="What the client does, in order.", min_length=2, max_length=4)
     dose: RepetitionDose | HoldDose
     load: LoadNeed
+    drawn: bool = Field(default=False, description="Whether there is a drawing of it; set from the poses.")
 
 
 class Exercise(_Entry):

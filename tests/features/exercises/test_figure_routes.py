@@ -3,7 +3,9 @@
 import pytest
 from fastapi.testclient import TestClient
 
-from tests.builders import API
+from steadfoot.exercises.drawings import poses
+from tests.builders import API, content
+from tests.conftest import START
 
 SQUAT = "/exercises/squat/figure.svg?variant=free"
 
@@ -49,7 +51,28 @@ def test_a_variant_must_be_named(house):
     assert house.get("/exercises/squat/figure.svg", status=422)["code"] == "validation"
 
 
-def test_a_paired_phone_may_see_it_and_a_stranger_may_not(house, app):
-    phone = house.pair(house.new_client())
-    assert phone.http.get(f"{API}{SQUAT}", headers={"Authorization": f"Bearer {phone.token}"}).status_code == 200
-    assert TestClient(app, base_url="https://testserver").get(f"{API}{SQUAT}").status_code == 401
+def test_an_image_element_may_ask_for_it_without_signing_in(app):
+    answer = TestClient(app, base_url="https://testserver").get(f"{API}{SQUAT}&form=still")
+    assert answer.status_code == 200
+    assert "public" in answer.headers["Cache-Control"]
+    assert answer.headers["X-Content-Type-Options"] == "nosniff"
+    policy = answer.headers["Content-Security-Policy"]
+    assert "default-src 'none'" in policy
+    assert "sandbox" in policy
+    assert "script-src" not in policy
+
+
+def test_the_library_says_which_variants_are_drawn(house):
+    for entry in house.get("/exercises")["items"]:
+        for rung in entry["ladder"]:
+            assert rung["drawn"] == (rung["variant"] in poses().get(entry["code"], {}))
+    assert any(rung["drawn"] for rung in house.get("/exercises/squat")["ladder"])
+
+
+def test_a_phone_is_told_which_of_its_movements_are_drawn(house):
+    client_id = house.new_client()
+    house.publish(client_id, content(START.date()))
+    changes = house.pair(client_id).sync()["changes"]
+    [entries] = [change["body"]["exercises"] for change in changes if change["kind"] == "program"]
+    assert entries
+    assert all(isinstance(rung["drawn"], bool) for entry in entries for rung in entry["ladder"])
