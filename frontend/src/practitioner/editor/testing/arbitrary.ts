@@ -11,8 +11,8 @@ export const STEP_DOWN: Entry = {
   cues: [], faults: [], cautions: [],
   ladder: [
     { variant: 'rail', name: 'hand on the rail', short: '', kit: ['step', 'rail'], how: [], sides: 'both', dose: { reps: [8, 10] }, load: 'none' },
-    { variant: 'step-15', name: '15 cm step', short: '', kit: ['step'], how: [], sides: 'both', dose: { reps: [8, 12] }, load: 'optional' },
-    { variant: 'hold', name: 'held low', short: '', kit: [], how: [], sides: 'both', dose: { hold_s: [20, 40] }, load: 'optional' },
+    { variant: 'step-15', name: '15 cm step', short: '', kit: ['step'], how: [], sides: 'both', dose: { reps: [8, 12] }, load: 'optional', drawn: false },
+    { variant: 'hold', name: 'held low', short: '', kit: [], how: [], sides: 'both', dose: { hold_s: [20, 40] }, load: 'optional', drawn: false },
   ],
 };
 
