@@ -10,10 +10,11 @@ _LOWEST_PRIORITY = 19
 
 
 def main(folder: str) -> None:
-    """Draw into a folder what is not there yet, and end."""
+    """Draw into a folder what is not there yet, and end; earlier if the server that started this was killed."""
+    server = os.getppid()
     if hasattr(os, "nice"):
         os.nice(_LOWEST_PRIORITY)
-    Gallery(Path(folder)).draw_ahead()
+    Gallery(Path(folder)).draw_ahead(lambda: os.getppid() == server)
 
 
 if __name__ == "__main__":

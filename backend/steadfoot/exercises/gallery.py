@@ -3,7 +3,7 @@
 import asyncio
 import hashlib
 import os
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import suppress
 from functools import cache
@@ -74,9 +74,11 @@ class Gallery:
             self._kept[wish] = self._from_folder(wish)
         return self._kept[wish]
 
-    def draw_ahead(self) -> None:
+    def draw_ahead(self, go_on: Callable[[], bool] = lambda: True) -> None:
         """Draw what the pages show and is not in the folder yet; then remove files of earlier engines and poses."""
         for wish in in_lists_and_on_phones():
+            if not go_on():
+                return
             self.draw(wish)
         current = {name_of((code, v, form, view)) for code, v, view in drawings.views() for form in Form}
         for file in self._folder.glob("*.svg"):

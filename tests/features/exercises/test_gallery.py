@@ -95,3 +95,9 @@ def test_what_cannot_be_drawn_is_refused_before_anything_is_computed(tmp_path, d
     with pytest.raises(Problem):
         Gallery(tmp_path).draw(("squat", "../../etc", Form.STILL, None))
     assert drawn == []
+
+
+def test_drawing_ahead_ends_with_the_server(tmp_path, drawn):
+    answers = iter([True, True, False])
+    Gallery(tmp_path / "figures").draw_ahead(lambda: next(answers))
+    assert len(drawn) == 2
