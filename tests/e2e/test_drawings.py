@@ -1,6 +1,7 @@
 """Drawings on the phone's card and on the desk: moving, still, offline, and readable by tools."""
 
 import shutil
+import time
 from pathlib import Path
 
 import pytest
@@ -30,7 +31,11 @@ def _shows(image: Locator, form: str) -> None:
 
 
 def _until_kept(page: Page) -> None:
-    page.wait_for_function(f"async () => await ({_KEPT})() >= {_WANTED}", timeout=SLOW_MS)
+    for _ in range(SLOW_MS // 200):
+        if page.evaluate(_KEPT) == _WANTED:
+            return
+        time.sleep(0.2)
+    raise AssertionError(f"{page.evaluate(_KEPT)} drawings are kept, not {_WANTED}")
 
 
 def test_the_card_moves_is_held_still_and_is_there_after_a_cold_start_without_a_network(
