@@ -58,6 +58,14 @@ def test_every_drawing_is_whole(name, view, draw, moved):
     assert 100 < height < 1700
 
 
+def test_a_strip_shows_with_an_arrow_how_far_the_pelvis_sinks(moved):
+    assert 'class="a"' in strip(scene(FIGURES["wall-sit level"], samples=moved("wall-sit level")))
+
+
+def test_a_pelvis_that_only_goes_back_has_no_arrow_down(moved):
+    assert 'class="a"' not in strip(scene(FIGURES["hip-hinge wall"], samples=moved("hip-hinge wall")))
+
+
 @pytest.mark.parametrize(("name", "view"), VIEWS)
 def test_a_still_is_small(name, view, moved):
     assert packed(still(scene(FIGURES[name], view, moved(name)))) <= STILL_MAX
