@@ -74,3 +74,10 @@ def test_a_still_is_small(name, view, moved):
 def test_the_median_moving_drawing_is_small(moved):
     sizes = [packed(moving(scene(FIGURES[name], view, moved(name)))) for name, view in VIEWS]
     assert statistics.median(sizes) <= MOVING_MEDIAN_MAX
+
+
+@pytest.mark.parametrize("name", FIGURES)
+def test_a_key_is_at_a_sample_so_that_a_strip_shows_it(name, moved):
+    times = [sample.time for sample in moved(name)]
+    for key in FIGURES[name].movement.keys.values():
+        assert min(abs(time - key.t) for time in times) <= 0.0101

@@ -5,7 +5,7 @@ import numpy as np
 from steadfoot.exercises.figures import points
 from steadfoot.exercises.figures.camera import circles
 from steadfoot.exercises.figures.draw import figure_at, used_classes
-from steadfoot.exercises.figures.motion import Sample, moments
+from steadfoot.exercises.figures.motion import Sample
 from steadfoot.exercises.figures.rotations import Vector
 from steadfoot.exercises.figures.scene import MARGIN, Scene, svg
 
@@ -34,8 +34,8 @@ def strip(scene: Scene) -> str:
 
 
 def _sample(scene: Scene, time: float) -> Sample:
-    near = min(scene.samples, key=lambda sample: abs(sample.time - time))
-    return near if len(scene.samples) == 1 else moments(scene.figure.task, [0.0, time])[1] if time else near
+    """Answer the sample at a key's time: solved on the way, so that it is the pose of the moving figure."""
+    return min(scene.samples, key=lambda sample: abs(sample.time - time))
 
 
 def _edges(scene: Scene, sample: Sample) -> tuple[float, float, float, float]:
@@ -60,8 +60,7 @@ def _pose(scene: Scene, samples: list[Sample], which: int, shift: int) -> str:
 
 
 def _arrows(scene: Scene, before: Sample, after: Sample) -> str:
-    times = [float(t) for t in np.linspace(before.time, after.time, TRAIL_STEPS)]
-    between = moments(scene.figure.task, times)
+    between = [_sample(scene, float(time)) for time in np.linspace(before.time, after.time, TRAIL_STEPS)]
     moved = [_arrow(_trail(scene, between, name), dashed=True) for name in ENDS if _moves(scene, between, name)]
     pelvis = _trail(scene, between, "pelvis")
     if moved or abs(float(pelvis[-1][1] - pelvis[0][1])) < LEAST_LIFT:
