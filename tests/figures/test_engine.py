@@ -101,3 +101,11 @@ def test_key_frames_are_kept_only_where_a_line_is_not_enough():
     shown = np.interp(range(51), kept, bow[kept, 1])
     assert 2 < len(kept) < 12
     assert np.abs(shown - bow[:, 1]).max() <= 2.0
+
+
+@given(st.floats(-3, 3), st.floats(0.02, 1.2), st.floats(-1.2, 1.2))
+def test_a_part_is_never_turned_over_nor_drawn_as_a_line(turn, length, width):
+    rotation = np.array(((np.cos(turn), -np.sin(turn)), (np.sin(turn), np.cos(turn))))
+    kept = tracks._kept_thick(rotation @ np.diag((length, width)))
+    assert np.linalg.det(kept) > 0
+    assert np.linalg.svd(kept)[1].min() >= tracks.THINNEST - 1e-9

@@ -58,6 +58,14 @@ def test_every_drawing_is_whole(name, view, draw, moved):
     assert 100 < height < 1700
 
 
+def test_a_strip_shows_with_an_arrow_how_far_the_pelvis_sinks(moved):
+    assert 'class="a"' in strip(scene(FIGURES["wall-sit level"], samples=moved("wall-sit level")))
+
+
+def test_a_pelvis_that_only_goes_back_has_no_arrow_down(moved):
+    assert 'class="a"' not in strip(scene(FIGURES["hip-hinge wall"], samples=moved("hip-hinge wall")))
+
+
 @pytest.mark.parametrize(("name", "view"), VIEWS)
 def test_a_still_is_small(name, view, moved):
     assert packed(still(scene(FIGURES[name], view, moved(name)))) <= STILL_MAX
@@ -66,3 +74,10 @@ def test_a_still_is_small(name, view, moved):
 def test_the_median_moving_drawing_is_small(moved):
     sizes = [packed(moving(scene(FIGURES[name], view, moved(name)))) for name, view in VIEWS]
     assert statistics.median(sizes) <= MOVING_MEDIAN_MAX
+
+
+@pytest.mark.parametrize("name", FIGURES)
+def test_a_key_is_at_a_sample_so_that_a_strip_shows_it(name, moved):
+    times = [sample.time for sample in moved(name)]
+    for key in FIGURES[name].movement.keys.values():
+        assert min(abs(time - key.t) for time in times) <= 0.0101

@@ -94,7 +94,7 @@ def move(task: Task, count: int = SAMPLES) -> list[Sample]:
 
 
 def moments(task: Task, at: Sequence[float]) -> list[Sample]:
-    """Solve a movement at given times, in order; each starts from the one before, so that nothing flips."""
+    """Solve a movement at given times, in order and close together: each starts from the one before."""
     samples: list[Sample] = []
     for time, numbers in zip(at, numbers_at(task.keys, at), strict=True):
         found = samples[-1].solved.numbers if samples else {}

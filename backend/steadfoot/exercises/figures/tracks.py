@@ -16,6 +16,8 @@ TOLERANCE_MM = 6.0
 """House: how far a point of a bone may be drawn from where it is, on a person of 1.75 m."""
 TOLERANCE = TOLERANCE_MM / STATURE_MM * SCALE
 SHARED = 0.4 * TOLERANCE
+THINNEST = 0.5
+"""House: a part never looks thinner than half of what it is, since its spheres are round."""
 RIM = np.arange(8) * np.pi / 4
 CENTRE_WEIGHT = 2.5
 ROOM = "world"
@@ -89,7 +91,15 @@ def _affine(base: Array, seen: Array, turn: float, radii: Array) -> Array:
     turned = np.column_stack((np.cos(RIM + turn), np.sin(RIM + turn)))
     start = [CENTRE_WEIGHT * base, *(spot + radius * rim for spot, radius in zip(base, radii, strict=True))]
     end = [CENTRE_WEIGHT * seen, *(spot + radius * turned for spot, radius in zip(seen, radii, strict=True))]
-    return np.asarray(np.linalg.lstsq(np.vstack(start), np.vstack(end), rcond=None)[0].T)
+    return _kept_thick(np.asarray(np.linalg.lstsq(np.vstack(start), np.vstack(end), rcond=None)[0].T))
+
+
+def _kept_thick(matrix: Array) -> Array:
+    """Answer the nearest matrix that neither turns a drawing over nor squeezes it thinner than a limb can look."""
+    left, sizes, right = np.linalg.svd(matrix)
+    if np.linalg.det(left @ right) < 0:
+        left, sizes = left * (1, -1), sizes * (1, -1)
+    return np.asarray(left * np.maximum(sizes, THINNEST) @ right)
 
 
 def keep(values: Array, error: Array | float, tolerance: float) -> list[int]:
