@@ -2,7 +2,7 @@
 
 import typer
 
-from steadfoot.calc import baseline, dose, load, pain, screening
+from steadfoot.calc import baseline, demand, dose, load, pain, route, screening, season
 from steadfoot.calc.group import CalcGroup
 
 app = typer.Typer(
@@ -15,3 +15,6 @@ app.command("pain")(pain.pain)
 app.command("load")(load.load)
 app.command("screening")(screening.screening)
 app.command("dose")(dose.dose)
+app.command("route")(route.route)
+app.command("demand")(demand.demand)
+app.command("season")(season.season)

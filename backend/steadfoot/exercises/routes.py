@@ -7,8 +7,10 @@ from fastapi import APIRouter, Header, Query, Request, Response
 
 from steadfoot.core.texts import Code
 from steadfoot.exercises import service
-from steadfoot.exercises.schemas import Exercise, ExerciseList, Form
+from steadfoot.exercises.alternatives import alternatives
+from steadfoot.exercises.schemas import AlternativesOut, Exercise, ExerciseList, Form, Quality
 from steadfoot.identity.access import ByEither
+from steadfoot.rules.vocabulary import Region
 
 router = APIRouter(prefix="/api/v1", tags=["exercises"])
 IfNoneMatch = Annotated[str | None, Header(max_length=400, description="ETag that the caller holds.")]
@@ -44,6 +46,22 @@ def _answer(
 def get_exercises(_practice_id: ByEither, if_none_match: IfNoneMatch = None) -> Response:
     """The whole library: each movement with its variants, easiest first; doses in repetitions or seconds."""
     return _answer(service.LIBRARY_JSON, if_none_match)
+
+
+@router.get("/exercises/{code}/alternatives", operation_id="listAlternatives")
+def get_alternatives(
+    code: str,
+    _practice_id: ByEither,
+    variant: Annotated[str | None, Query(max_length=60, description="The prescribed one; none: the easiest")] = None,
+    kit: Annotated[
+        str | None,
+        Query(max_length=400, description="Kit in the house, commas between; empty: none; not given: any kit"),
+    ] = None,
+    spare: Annotated[Region | None, Query(description="A region that must not be loaded")] = None,
+    trains: Annotated[Quality | None, Query(description="What must be trained; none: as the movement")] = None,
+) -> AlternativesOut:
+    """Other movements that can stand in for this one, the most like it first, each with its reasons."""
+    return alternatives(code, variant, kit, spare, trains)
 
 
 @router.get("/exercises/{code}", operation_id="readExercise", response_model=Exercise, responses=_RESPONSES)

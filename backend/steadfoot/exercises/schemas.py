@@ -6,6 +6,7 @@ from typing import Annotated, Self
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_validator
 
 from steadfoot.core.texts import Code
+from steadfoot.rules.alternatives import Because
 from steadfoot.rules.dose import HOLD_MAX_S, HOLD_MIN_S, REPS_MAX, REPS_MIN
 from steadfoot.rules.vocabulary import Kit, Region, Sides
 
@@ -96,7 +97,9 @@ class Exercise(_Entry):
     code: Code
     name: Words
     trains: list[Quality] = Field(min_length=1, description="What it trains, most first.")
-    loads: list[Region] = Field(min_length=1, description="Body regions that it loads, most loaded first.")
+    loads: list[Region] = Field(
+        min_length=1, description="Body regions that it loads by common practice, most loaded first."
+    )
     why: Sentence = Field(description="One sentence for the client: what it is good for on the trail.")
     sides: Sides = Field(description="How the easiest variant is done; harder ones may be one-legged.")
     cues: list[Sentence] = Field(min_length=3, max_length=4, description="What to think of while doing it.")
@@ -122,6 +125,30 @@ class ExerciseList(BaseModel):
     """The whole library."""
 
     items: list[Exercise]
+
+
+class ReasonOut(BaseModel):
+    """One reason for another movement."""
+
+    because: Because = Field(description="What the reason is about.")
+    sentence: str
+
+
+class AlternativeOut(BaseModel):
+    """A movement that can stand in for another one, on the variant that comes nearest."""
+
+    exercise: str
+    name: str
+    variant: str
+    variant_name: str
+    reasons: list[ReasonOut] = Field(description="Why it is offered, and what else changes with it.")
+
+
+class AlternativesOut(BaseModel):
+    """What fits, the most like the prescribed movement first."""
+
+    items: list[AlternativeOut]
+    nothing_fits: str | None = Field(description="Why nothing fits, in a sentence; null where something does.")
 
 
 def _refuse_repeats(what: str, values: list[str]) -> None:

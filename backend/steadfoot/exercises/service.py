@@ -8,10 +8,12 @@ from steadfoot.core.problems import not_found
 from steadfoot.exercises.schemas import Exercise, ExerciseList, LoadNeed, RepetitionDose, Variant
 from steadfoot.exercises.store import read_library
 from steadfoot.rules.dose import Rung, missing_kit
-from steadfoot.rules.vocabulary import Kit, Region
+from steadfoot.rules.vocabulary import Kit
 
 Library = Mapping[str, Exercise]
 LIBRARY: Library = read_library()  # at import: a broken file must stop the start, not a page
+# Drawings by exercise and variant; sheets are laid out without where one is missing.
+_STRIPS: Mapping[tuple[str, str], str] = {}
 LIBRARY_JSON: bytes = ExerciseList(items=list(LIBRARY.values())).model_dump_json().encode()
 
 
@@ -60,6 +62,11 @@ def _neighbour(entry: Exercise, variant: str, step: int) -> Variant | None:
     return entry.ladder[place] if 0 <= place < len(codes) else None
 
 
+def strip_of(exercise_code: str, variant_code: str) -> str | None:
+    """Answer a variant's key poses as a still SVG for paper; None where there is no drawing."""
+    return _STRIPS.get((exercise_code, variant_code))
+
+
 def ladder_of(entry: Exercise) -> tuple[Rung, ...]:
     """Answer the ladder in the plain form that the rules of dose take."""
     return tuple(_rung(variant) for variant in entry.ladder)
@@ -82,11 +89,6 @@ def that_fit(entry: Exercise, at_hand: Iterable[Kit]) -> list[Variant]:
     """Answer the variants that the kit in the house allows, easiest first."""
     have = frozenset(at_hand)
     return [rung for rung in entry.ladder if not missing_kit(rung.kit, have)]
-
-
-def spares(region: Region) -> list[Exercise]:
-    """Answer the exercises that do not load a region of the body."""
-    return [entry for entry in LIBRARY.values() if region not in entry.loads]
 
 
 def entries_for(content: Mapping[str, Any]) -> list[dict[str, Any]]:

@@ -16,6 +16,7 @@ from steadfoot.identity.schemas import ClientBody, ClientPatch
 from steadfoot.identity.tables import Client, Device, Practice, Practitioner, SignIn
 
 __all__ = [
+    "EMERGENCY_TEXT",
     "add_practitioner",
     "announce",
     "changes_since",
@@ -40,7 +41,7 @@ __all__ = [
 OPEN_SESSIONS_LIMIT = 10
 _MAY_BE_UNKNOWN = frozenset({"birth_year", "sex", "height_cm", "body_mass_kg"})
 _GUESSES = Limiter(tries=10, window_s=timedelta(minutes=15).total_seconds())
-_EMERGENCY_TEXT = "Call your local emergency number. This app calls nobody."
+EMERGENCY_TEXT = "Call your local emergency number. This app calls nobody."
 _REPLY_TIME_TEXT = "Your practice reads this when it arrives, and answers on working days."
 
 
@@ -50,7 +51,7 @@ def create_practice(session: Session, name: str, time_zone: str, now: datetime) 
         id=uuid7(now),
         name=name,
         time_zone=time_zone,
-        emergency_text=_EMERGENCY_TEXT,
+        emergency_text=EMERGENCY_TEXT,
         reply_time_text=_REPLY_TIME_TEXT,
         created_at=now,
     )

@@ -3,6 +3,7 @@
 from collections import Counter
 from collections.abc import Collection, Iterator
 
+from steadfoot.exercises.alternatives import nearest_instead
 from steadfoot.exercises.schemas import Exercise, LoadNeed, Variant
 from steadfoot.exercises.service import Library, that_fit, variant_of
 from steadfoot.programs.content import AnySession, Cardio, Circuit, Prescription, ProgramContent
@@ -67,7 +68,7 @@ def _prescription_findings(
         text = f"{entry.name} has no variant {one.variant}. There is: {names}."
         yield error(f"{pointer}/variant", "unknown_variant", text)
         return
-    yield from _kit_findings(entry, variant, pointer, kit)
+    yield from _kit_findings(entry, variant, pointer, kit, library)
     if variant.load is LoadNeed.REQUIRED and one.load_kg is None:
         text = f"{entry.name}, {variant.name}: say how heavy."
         yield warning(f"{pointer}/load_kg", "no_load", text)
@@ -91,15 +92,26 @@ def _dose_findings(one: Prescription, pointer: str) -> Iterator[Finding]:
         yield error(f"{pointer}/reps_low", "reps_upside_down", text, Fix("Turn them round", mends))
 
 
-def _kit_findings(entry: Exercise, variant: Variant, pointer: str, kit: Collection[Kit]) -> Iterator[Finding]:
+def _kit_findings(
+    entry: Exercise, variant: Variant, pointer: str, kit: Collection[Kit], library: Library
+) -> Iterator[Finding]:
     missing = sorted(missing_kit(variant.kit, kit))
     if not missing:
         return
     fitting = that_fit(entry, kit)
-    names = listed([rung.name for rung in fitting], "or")
-    instead = f" This would do: {names}." if fitting else " No variant of it fits the kit in the house."
-    text = f"{entry.name}, {variant.name} needs {listed(missing)}, which the client does not have.{instead}"
+    needs = f"{entry.name}, {variant.name} needs {listed(missing)}, which the client does not have."
+    text = f"{needs} {_what_would_do(entry, variant, fitting, kit, library)}"
     yield warning(f"{pointer}/variant", "kit_missing", text, _kit_fix(entry, variant, fitting, pointer))
+
+
+def _what_would_do(
+    entry: Exercise, variant: Variant, fitting: list[Variant], kit: Collection[Kit], library: Library
+) -> str:
+    if fitting:
+        return f"This would do: {listed([rung.name for rung in fitting], 'or')}."
+    other = nearest_instead(entry, variant, kit, library)
+    end = f"; instead of it, this would do: {other}." if other else "."
+    return f"No variant of it fits the kit in the house{end}"
 
 
 def _kit_fix(entry: Exercise, variant: Variant, fitting: list[Variant], pointer: str) -> Fix | None:

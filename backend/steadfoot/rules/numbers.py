@@ -12,6 +12,10 @@ from steadfoot.rules.sources import Cited, Kind
 _UNITS: Final = {
     "_M_PER_H": "m/h",
     "_KMH": "km/h",
+    "_M_S": "m/s",
+    "_M_S2": "m/s²",
+    "_W_PER_KG": "W/kg",
+    "_DEGREES": "degrees",
     "_KM": "km",
     "_KG": "kg",
     "_CM": "cm",

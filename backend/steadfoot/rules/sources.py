@@ -5,6 +5,9 @@ from enum import StrEnum
 from types import ModuleType
 from typing import Final, get_args
 
+from steadfoot.rules.work import Source
+from steadfoot.rules.works_walking import WALKING_WORKS
+
 
 class Kind(StrEnum):
     """How much weight a number can bear."""
@@ -15,19 +18,6 @@ class Kind(StrEnum):
     """Follows from published numbers by arithmetic that the docstring shows."""
     HOUSE = "house"
     """Our own choice, or common practice without a source. A practice may set it otherwise."""
-
-
-@dataclass(frozen=True, slots=True)
-class Source:
-    """One work: who, when, what, where; whom it studied; how far it was read."""
-
-    key: str
-    authors: str
-    year: str
-    title: str
-    where: str
-    population: str
-    read_as: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -270,7 +260,7 @@ _WORKS: Final = (
         "Written here",
     ),
 )
-BIBLIOGRAPHY: Final = {work.key: work for work in _WORKS}
+BIBLIOGRAPHY: Final = {work.key: work for work in (*_WORKS, *WALKING_WORKS)}
 
 
 def citation(module: ModuleType, name: str) -> Cited:

@@ -20,6 +20,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/class-sheets": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Class Sheet
+         * @description Movements on paper for a group class or a public talk, with no person's data; nothing is kept.
+         */
+        post: operations["printClassSheet"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/clients": {
         parameters: {
             query?: never;
@@ -316,6 +336,30 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/clients/{client_id}/programs/current/sheet.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Sheet
+         * @description The current program on paper; its QR code opens the app and holds no secret.
+         */
+        get: operations["printSheet"];
+        put?: never;
+        /**
+         * Post Sheet
+         * @description The same sheet with a new invitation: its QR code pairs one phone, once, within 72 hours.
+         */
+        post: operations["printSheetWithInvitation"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/clients/{client_id}/programs/draft": {
         parameters: {
             query?: never;
@@ -584,6 +628,26 @@ export interface paths {
          * @description One movement with its ladder of variants; doses in repetitions or seconds.
          */
         get: operations["readExercise"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/exercises/{code}/alternatives": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Alternatives
+         * @description Other movements that can stand in for this one, the most like it first, each with its reasons.
+         */
+        get: operations["listAlternatives"];
         put?: never;
         post?: never;
         delete?: never;
@@ -1095,6 +1159,38 @@ export interface components {
             days_28: components["schemas"]["SpanAdherence"];
         };
         /**
+         * AlternativeOut
+         * @description A movement that can stand in for another one, on the variant that comes nearest.
+         */
+        AlternativeOut: {
+            /** Exercise */
+            exercise: string;
+            /** Name */
+            name: string;
+            /**
+             * Reasons
+             * @description Why it is offered, and what else changes with it.
+             */
+            reasons: components["schemas"]["steadfoot__exercises__schemas__ReasonOut"][];
+            /** Variant */
+            variant: string;
+            /** Variant Name */
+            variant_name: string;
+        };
+        /**
+         * AlternativesOut
+         * @description What fits, the most like the prescribed movement first.
+         */
+        AlternativesOut: {
+            /** Items */
+            items: components["schemas"]["AlternativeOut"][];
+            /**
+             * Nothing Fits
+             * @description Why nothing fits, in a sentence; null where something does.
+             */
+            nothing_fits: string | null;
+        };
+        /**
          * Answer
          * @description Something that may be answered to a flag.
          */
@@ -1105,6 +1201,12 @@ export interface components {
             /** Needs Message */
             needs_message: boolean;
         };
+        /**
+         * Because
+         * @description What a reason is about, in the order in which reasons are told.
+         * @enum {string}
+         */
+        Because: "trains" | "spares" | "kit" | "sides" | "difficulty" | "dose";
         /**
          * Cardio
          * @description Other endurance work.
@@ -1333,6 +1435,35 @@ export interface components {
              * @description Rounds, 1 to 10.
              */
             rounds: number;
+        };
+        /**
+         * ClassSheetBody
+         * @description A sheet for a group class or a public talk. It names no person but the practice.
+         */
+        ClassSheetBody: {
+            /**
+             * About
+             * @description A line under the title.
+             * @default
+             */
+            about: string;
+            /**
+             * @description Of the sheet's own words.
+             * @default en
+             */
+            language: components["schemas"]["Language"];
+            /**
+             * Large
+             * @description Large print.
+             * @default false
+             */
+            large: boolean;
+            /** Movements */
+            movements: components["schemas"]["PickBody"][];
+            /** @default a4 */
+            paper: components["schemas"]["Paper"];
+            /** Title */
+            title: string;
         };
         /**
          * Clearance
@@ -1760,7 +1891,7 @@ export interface components {
             ladder: components["schemas"]["Variant"][];
             /**
              * Loads
-             * @description Body regions that it loads, most loaded first.
+             * @description Body regions that it loads by common practice, most loaded first.
              */
             loads: components["schemas"]["Region"][];
             /** Name */
@@ -2142,6 +2273,12 @@ export interface components {
          */
         Kit: "chair" | "step" | "stairs" | "wall" | "mat" | "band" | "dumbbell" | "pack" | "towel" | "ball" | "rail" | "table" | "pillow";
         /**
+         * Language
+         * @description Languages of the sheet's own words; a movement's texts are in the library's.
+         * @enum {string}
+         */
+        Language: "en" | "de";
+        /**
          * LoadNeed
          * @description Whether a variant is done with a weight.
          * @enum {string}
@@ -2468,6 +2605,12 @@ export interface components {
             token: string;
         };
         /**
+         * Paper
+         * @description Sizes that a printer takes: ISO 216 A4, and US Letter.
+         * @enum {string}
+         */
+        Paper: "a4" | "letter";
+        /**
          * PersonOut
          * @description A practitioner.
          */
@@ -2476,6 +2619,16 @@ export interface components {
             display_name: string;
             /** Id */
             id: string;
+        };
+        /**
+         * PickBody
+         * @description One way of doing a movement; its dose is the library's usual one.
+         */
+        PickBody: {
+            /** Exercise */
+            exercise: string;
+            /** Variant */
+            variant: string;
         };
         /**
          * PlannedDay
@@ -2954,21 +3107,6 @@ export interface components {
             text: string;
         };
         /**
-         * ReasonOut
-         * @description Why a client has their place.
-         */
-        ReasonOut: {
-            kind: components["schemas"]["Kind"];
-            /** Rule */
-            rule: string;
-            /** Sentence */
-            sentence: string;
-            /** Since */
-            since: string | null;
-            /** Source */
-            source: string;
-        };
-        /**
          * ReferenceOut
          * @description The norm that a result is read beside, in the test's unit.
          */
@@ -3218,7 +3356,7 @@ export interface components {
              * @description How many movements are ready for more.
              */
             ready: number;
-            reason: components["schemas"]["ReasonOut"];
+            reason: components["schemas"]["steadfoot__monitoring__person_schemas__ReasonOut"];
             ridge: components["schemas"]["Ridge"];
             suggestion: components["schemas"]["RowSuggestion"] | null;
             /** Weeks To Trip */
@@ -3504,6 +3642,31 @@ export interface components {
             kind: string;
             /** Number */
             number: number;
+        };
+        /**
+         * ReasonOut
+         * @description One reason for another movement.
+         */
+        steadfoot__exercises__schemas__ReasonOut: {
+            /** @description What the reason is about. */
+            because: components["schemas"]["Because"];
+            /** Sentence */
+            sentence: string;
+        };
+        /**
+         * ReasonOut
+         * @description Why a client has their place.
+         */
+        steadfoot__monitoring__person_schemas__ReasonOut: {
+            kind: components["schemas"]["Kind"];
+            /** Rule */
+            rule: string;
+            /** Sentence */
+            sentence: string;
+            /** Since */
+            since: string | null;
+            /** Source */
+            source: string;
         };
         /**
          * SuccessorOut
@@ -4231,6 +4394,39 @@ export interface operations {
             };
         };
     };
+    printClassSheet: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ClassSheetBody"];
+            };
+        };
+        responses: {
+            /** @description The sheet. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": unknown;
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
     listClients: {
         parameters: {
             query?: never;
@@ -4839,6 +5035,86 @@ export interface operations {
             };
         };
     };
+    printSheet: {
+        parameters: {
+            query?: {
+                /** @description Of the sheet's own words. */
+                language?: components["schemas"]["Language"];
+                /** @description Large print. */
+                large?: boolean;
+                /** @description A4 or US Letter. */
+                paper?: components["schemas"]["Paper"];
+                /** @description Key of one session; all of them if left out. */
+                session?: string | null;
+            };
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The sheet. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": unknown;
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    printSheetWithInvitation: {
+        parameters: {
+            query?: {
+                /** @description Of the sheet's own words. */
+                language?: components["schemas"]["Language"];
+                /** @description Large print. */
+                large?: boolean;
+                /** @description A4 or US Letter. */
+                paper?: components["schemas"]["Paper"];
+                /** @description Key of one session; all of them if left out. */
+                session?: string | null;
+            };
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The sheet. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": unknown;
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
     readDraft: {
         parameters: {
             query?: never;
@@ -5419,6 +5695,46 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    listAlternatives: {
+        parameters: {
+            query?: {
+                /** @description Kit in the house, commas between; empty: none; not given: any kit */
+                kit?: string | null;
+                /** @description A region that must not be loaded */
+                spare?: components["schemas"]["Region"] | null;
+                /** @description What must be trained; none: as the movement */
+                trains?: components["schemas"]["Quality"] | null;
+                /** @description The prescribed one; none: the easiest */
+                variant?: string | null;
+            };
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AlternativesOut"];
+                };
             };
             /** @description Validation Error */
             422: {

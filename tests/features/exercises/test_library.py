@@ -122,13 +122,6 @@ def test_an_unknown_variant_has_no_neighbours():
     assert service.easier(entry, "unheard-of") is None
 
 
-def test_exercises_that_spare_a_region_do_not_load_it():
-    spared = service.spares(Region.KNEE)
-    assert spared
-    assert all(Region.KNEE not in entry.loads for entry in spared)
-    assert "step-down" not in {entry.code for entry in spared}
-
-
 def test_the_rules_see_the_same_ladder():
     for entry in ENTRIES:
         for variant, rung in zip(entry.ladder, service.ladder_of(entry), strict=True):

@@ -10,6 +10,7 @@ from steadfoot.exercises.service import library
 from steadfoot.programs.checks import validate
 from steadfoot.programs.content import ProgramContent, to_json
 from steadfoot.programs.findings import Severity
+from steadfoot.rules.dose import missing_kit
 from steadfoot.rules.vocabulary import Kit
 from tests.builders import circuit, content, step_down
 from tests.features.programs import made
@@ -159,8 +160,20 @@ def test_a_fix_brings_the_sides_and_the_weight_of_the_variant_with_it():
 
 def test_missing_kit_with_nothing_else_that_fits_offers_no_fix():
     one = only(prescribed(), kit=frozenset())
-    assert "No variant of it fits" in one.message
+    assert "No variant of it fits the kit in the house; instead of it, this would do: " in one.message
     assert one.fix is None
+
+
+def test_another_movement_is_named_only_where_it_trains_the_same_with_what_is_in_the_house():
+    message = only(prescribed(), kit=frozenset()).message
+    name, variant = message.rpartition("this would do: ")[2].removesuffix(".").split(", ", 1)
+    entry = next(one for one in library().values() if one.name == name)
+    assert "descent_control" in entry.trains
+    rung = next(one for one in entry.ladder if one.name == variant)
+    assert not missing_kit(rung.kit, frozenset())
+    alone = {"step-down": library()["step-down"]}
+    (one,) = validate(ProgramContent.model_validate(prescribed()), frozenset(), alone, MONDAY)
+    assert one.message.endswith("No variant of it fits the kit in the house.")
 
 
 def test_a_weight_that_is_required_must_be_said():

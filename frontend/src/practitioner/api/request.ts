@@ -88,13 +88,31 @@ async function read<T>(response: Response): Promise<T> {
  * @throws RequestFailed always, whatever went wrong.
  */
 export async function request<T>(method: 'GET' | 'POST' | 'PATCH' | 'PUT' | 'DELETE', path: string, options: Options = {}): Promise<Reply<T>> {
-  const response = await ask(method, path, options);
-  if (!response.ok) {
-    const failure = await failureOf(response);
-    if (failure.kind === 'signed_out') onSignedOut();
-    throw new RequestFailed(failure);
-  }
+  const response = await answered(method, path, options);
   return { data: await read<T>(response), etag: response.headers.get('ETag') };
+}
+
+/**
+ * Ask for a file; it bears the name that the server gives it.
+ * @throws RequestFailed always, whatever went wrong.
+ */
+export async function requestFile(method: 'GET' | 'POST', path: string, body?: unknown): Promise<File> {
+  const response = await answered(method, path, { body });
+  const name = /filename="([^"]+)"/.exec(response.headers.get('Content-Disposition') ?? '')?.[1] ?? 'steadfoot.pdf';
+  try {
+    const blob = await response.blob();
+    return new File([blob], name, { type: blob.type });
+  } catch {
+    throw new RequestFailed({ kind: 'network' }); // the line broke in the middle of the answer
+  }
+}
+
+async function answered(method: string, path: string, options: Options): Promise<Response> {
+  const response = await ask(method, path, options);
+  if (response.ok) return response;
+  const failure = await failureOf(response);
+  if (failure.kind === 'signed_out') onSignedOut();
+  throw new RequestFailed(failure);
 }
 
 /** What went wrong, of anything thrown. Errors that are no failed request are faults of this program and go on. */

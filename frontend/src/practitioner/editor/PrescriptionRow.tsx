@@ -6,6 +6,7 @@ import { setPrescription } from './edit';
 import type { Editor } from './editor';
 import { DoseSentence } from './DoseSentence';
 import { focusSoon } from './focus';
+import { Instead } from './Instead';
 import { exerciseName, wasWords } from './phrases';
 import { fieldId } from './pointer';
 import { RungLine } from './RungLine';
@@ -40,6 +41,7 @@ export function PrescriptionRow({ editor, session, one, place, at, onMove, onRem
         </div>
         <RungLine editor={editor} session={session} one={one} at={at} />
         <DoseSentence editor={editor} session={session} one={one} at={at} />
+        <Instead editor={editor} session={session} one={one} key={one.exercise} />
         <NoteAndRemove editor={editor} session={session} one={one} at={at} name={name} onRemove={onRemove} />
       </div>
     </li>

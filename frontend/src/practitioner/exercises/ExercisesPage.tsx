@@ -7,6 +7,7 @@ import { useResource } from '../api/resource';
 import { KIT, type Items, type Kit } from '../api/types';
 import { failureWords } from '../editor/failure';
 import { coded, e } from '../editor/words';
+import { PrintClass } from '../sheets/PrintClass';
 import { ANY, find, fitting, type Filter } from './filter';
 import { Filters } from './Filters';
 import type { Entry } from './entry';
@@ -23,6 +24,7 @@ export function ExercisesPage() {
     <main class="ed-page">
       <h1>{e('exercises')}</h1>
       <p>{e('exercisesText')}</p>
+      {library.data && <PrintClass entries={entries} />}
       {library.failure && <p role="alert">{failureWords(library.failure)} <Button small onClick={() => void library.reload()}>{e('tryAgain')}</Button></p>}
       {!library.data && !library.failure && <p role="status">{e('loading')}</p>}
       <search class="ed-filter">

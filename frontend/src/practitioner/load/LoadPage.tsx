@@ -36,20 +36,14 @@ const WeekTable = ({ weekly }: Pick<Load, 'weekly'>) => (
   </table>
 );
 
-/** The numbers in the order of the words about them. */
-const valuesOf = (load: Load): readonly (readonly [number | null, number])[] => [
-  [load.weekly_load, 0], [load.monotony, MONOTONY_DIGITS], [load.strain, 0], [load.ewma_7, 0], [load.ewma_28, 0],
-];
-
 function Numbers({ load }: { load: Load }) {
-  const values = valuesOf(load);
   return (
     <ul class="words">
-      {load.words.map(({ about, can_tell, cannot_tell, source }, i) => {
-        const [value, digits] = values[i] ?? [null, 0];
+      {load.words.map(({ code, about, can_tell, cannot_tell, source }) => {
+        const value = load[code];
         return (
-          <li key={about}>
-            <h3><span lang="en">{about}</span>: <span class="tnum">{value === null ? t('loadUnknown') : shown(value, digits)}</span></h3>
+          <li key={code}>
+            <h3><span lang="en">{about}</span>: <span class="tnum">{value === null ? t('loadUnknown') : shown(value, code === 'monotony' ? MONOTONY_DIGITS : 0)}</span></h3>
             <p><b>{t('loadCan')}:</b> <span lang="en">{can_tell}</span></p>
             <p><b>{t('loadCannot')}:</b> <span lang="en">{cannot_tell}</span></p>
             <Citation code={source} />

@@ -13,6 +13,7 @@ import { About, Adherence } from './About';
 import { Aside } from './Aside';
 import { Flags } from './Flags';
 import { Standing } from '../screening/Standing';
+import { PrintProgram } from '../sheets/PrintProgram';
 import { Strip } from './Strip';
 import { Suggestions } from './suggestions/Suggestions';
 import { Timeline } from './Timeline';
@@ -83,7 +84,7 @@ export function PersonPage({ params }: { params: Record<string, string> }) {
         <h1>{data?.client.display_name ?? t('personLoading')}</h1>
         {data && <p class="soft">{headWords(data).join(' · ')}</p>}
         <span class="spacer" />
-        {data && <p class="screen-only actions"><ButtonLink small to={`/clients/${id}/program`}>{t('programLink')}</ButtonLink> <Button small kind="quiet" onClick={() => print()}>{t('printPage')}</Button></p>}
+        {data && <div class="screen-only actions"><ButtonLink small to={`/clients/${id}/program`}>{t('programLink')}</ButtonLink> {data.program && <PrintProgram client={data.client} />} <Button small kind="quiet" onClick={() => print()}>{t('printPage')}</Button></div>}
       </div>
       {missing
         ? <p role="alert">{t('personMissing')}</p>

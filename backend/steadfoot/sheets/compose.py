@@ -1,0 +1,124 @@
+"""Turns a program, or a pick of movements, into the plain data of a sheet."""
+
+from collections import Counter
+from collections.abc import Sequence
+from datetime import date, timedelta
+
+from steadfoot.exercises.service import LIBRARY, strip_of, variant_of
+from steadfoot.programs.content import (
+    AnySession,
+    Circuit,
+    Prescription,
+    ProgramContent,
+    Rest,
+    Walk,
+    expected_minutes,
+    rule_prescription,
+)
+from steadfoot.programs.plan import monday_of, planned_of
+from steadfoot.rules import dose
+from steadfoot.rules.vocabulary import Kit
+from steadfoot.sheets.layout import WEEKS_SHOWN, Movement, Section, Week
+from steadfoot.sheets.wording import Wording
+
+
+def sections_of(content: ProgramContent, only: str | None, today: date, words: Wording) -> list[Section]:
+    """Answer a section for each session in its order, rest left out; or for the one with this key.
+
+    Args:
+        content: a published, normalised program.
+        only: key of a session, or None for all.
+        today: the client's day; boxes begin with its week.
+        words: the language.
+    """
+    sessions = [one for one in content.sessions if not isinstance(one, Rest) and only in (None, one.key)]
+    return [_section(one, content, today, words) for one in sessions]
+
+
+def _section(session: AnySession, content: ProgramContent, today: date, words: Wording) -> Section:
+    weeks, note = _weeks(session.key, content, today, words)
+    prescriptions = session.prescriptions if isinstance(session, Circuit) else []
+    picks = [rule_prescription(one) for one in prescriptions if _is_whole(one)]
+    return Section(
+        name=session.name,
+        summary=_summary(session, words),
+        note=session.note,
+        bring=words.kit(_kit(picks)),
+        hint=words.labels["hint" if picks else "hint_plain"],
+        movements=tuple(_movement(one, words) for one in picks),
+        weeks=weeks,
+        weeks_note=note,
+    )
+
+
+def _is_whole(one: Prescription) -> bool:
+    """Published programs have no half-written dose; what had one could not be put in words."""
+    return one.hold_s is not None or (one.reps_low is not None and one.reps_high is not None)
+
+
+def class_section(name: str, picks: Sequence[dose.Prescription], words: Wording) -> Section:
+    """Answer the one section of a class sheet: no boxes, for nobody in particular."""
+    return Section(
+        name=name,
+        summary="",
+        note="",
+        bring=words.kit(_kit(picks)),
+        hint=words.labels["hint_class"],
+        movements=tuple(_movement(one, words) for one in picks),
+        weeks=(),
+        weeks_note="",
+    )
+
+
+def _summary(session: AnySession, words: Wording) -> str:
+    parts = []
+    if isinstance(session, Circuit):
+        parts.append(words.counted("rounds", session.rounds))
+    elif isinstance(session, Walk):
+        parts.append(words.say("distance", n=words.number(session.distance_km)))
+        climbs = (("ascent", session.ascent_m), ("descent", session.descent_m), ("pack", session.pack_kg))
+        parts += [words.say(key, n=words.number(value)) for key, value in climbs if value]
+    elif not isinstance(session, Rest) and session.activity != session.name:
+        parts.append(session.activity)
+    minutes = expected_minutes(session)
+    if minutes is not None:
+        parts.append(words.say("minutes", n=minutes))
+    if not isinstance(session, Rest):
+        parts.append(words.say("effort", n=session.expected_effort))
+    return ", ".join(parts)
+
+
+def _kit(picks: Sequence[dose.Prescription]) -> frozenset[Kit]:
+    found: set[Kit] = set()
+    for one in picks:
+        entry = LIBRARY.get(one.exercise)
+        rung = variant_of(entry, one.variant) if entry else None
+        found |= set(rung.kit) if rung else set()
+    return frozenset(found)
+
+
+def _movement(one: dose.Prescription, words: Wording) -> Movement:
+    """Answer a movement; one that the library no longer has is printed by its codes, with its dose."""
+    entry = LIBRARY.get(one.exercise)
+    rung = variant_of(entry, one.variant) if entry else None
+    return Movement(
+        name=entry.name if entry else one.exercise,
+        variant=rung.name if rung else one.variant,
+        dose=words.dose(one),
+        details=words.details(one),
+        how=tuple(rung.how) if rung else (),
+        cues=tuple(entry.cues) if entry else (),
+        cautions=tuple(entry.cautions) if entry else (),
+        note=one.note,
+        strip=strip_of(one.exercise, one.variant) or "",
+    )
+
+
+def _weeks(key: str, content: ProgramContent, today: date, words: Wording) -> tuple[tuple[Week, ...], str]:
+    """Answer the next weeks' boxes, from today's week on, and what to say of weeks that are not shown."""
+    planned = Counter(monday_of(one.day) for one in planned_of(content) if one.session.key == key)
+    mondays = sorted(day for day in planned if day + timedelta(days=7) > today)
+    shown = tuple(Week(words.short_day(day), planned[day]) for day in mondays[:WEEKS_SHOWN])
+    if planned and not shown:
+        return shown, words.labels["weeks_past"]
+    return shown, words.labels["weeks_more"] if len(mondays) > len(shown) else ""

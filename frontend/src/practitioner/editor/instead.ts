@@ -1,0 +1,56 @@
+/** Another exercise in the place of a prescribed one: what the library is asked, and how the dose is carried over. Pure. */
+import type { Prescription, ProgramContent } from '../../shared/program';
+import { variantOf, type Library, type Variant } from '../exercises/entry';
+import { sessionOf, setPrescription, usualDose } from './edit';
+
+/** What the other exercise must do; empty: no wish. */
+export interface Wish {
+  /** Only what the kit in the house allows. */
+  onlyHouse: boolean;
+  /** A region of the body that must not be loaded. */
+  spare: string;
+  /** A quality that must be trained; empty: as the prescribed exercise. */
+  trains: string;
+}
+
+/** Path of the question. An empty `kit` says that the house has none; without it, whatever is needed. */
+export function alternativesPath(one: Prescription, library: Library, house: readonly string[], { onlyHouse, spare, trains }: Wish): string {
+  const query = new URLSearchParams();
+  if (variantOf(library.get(one.exercise), one.variant)) query.set('variant', one.variant);
+  if (onlyHouse) query.set('kit', house.join(','));
+  if (spare) query.set('spare', spare);
+  if (trains) query.set('trains', trains);
+  return `/exercises/${encodeURIComponent(one.exercise)}/alternatives?${query.toString()}`;
+}
+
+type Dose = Pick<Prescription, 'reps_low' | 'reps_high' | 'hold_s'>;
+
+/** Repetitions that the other variant's usual range holds are kept, a hold is brought into it; else the usual dose. */
+function carried(was: Prescription, rung: Variant): Dose {
+  if ('hold_s' in rung.dose) {
+    const [low, high] = rung.dose.hold_s;
+    return { reps_low: null, reps_high: null, hold_s: was.hold_s === null ? low : Math.min(Math.max(was.hold_s, low), high) };
+  }
+  const [low, high] = rung.dose.reps;
+  const fits = was.reps_low !== null && was.reps_high !== null && low <= was.reps_low && was.reps_high <= high;
+  return fits ? { reps_low: was.reps_low, reps_high: was.reps_high, hold_s: null } : usualDose(rung.dose);
+}
+
+/** A weight says nothing about another movement; only the pack on the back stays the same pack. */
+function load(was: Prescription, before: Variant | undefined, rung: Variant): number | null {
+  return before?.kit.includes('pack') && rung.kit.includes('pack') ? was.load_kg : null;
+}
+
+/** The other exercise under the same key, so that the client is told what stands instead of what. Rest and note stay. */
+export function putInstead(content: ProgramContent, session: string, key: string, library: Library, code: string, variant: string): ProgramContent {
+  const circuit = sessionOf(content, session);
+  const was = circuit?.kind === 'circuit' ? circuit.prescriptions.find((one) => one.key === key) : undefined;
+  const rung = variantOf(library.get(code), variant);
+  if (!was || !rung) return content;
+  const dose = carried(was, rung);
+  return setPrescription(content, session, key, {
+    exercise: code, variant, sides: rung.sides, ...dose,
+    load_kg: load(was, variantOf(library.get(was.exercise), was.variant), rung),
+    tempo_down_s: dose.hold_s === null ? was.tempo_down_s : null,
+  });
+}
