@@ -20,6 +20,7 @@ from steadfoot.core.pulse import Pulse
 from steadfoot.core.settings import Settings
 from steadfoot.core.web import Edge
 from steadfoot.exercises import routes as exercise_routes
+from steadfoot.exercises.gallery import Gallery
 from steadfoot.identity import routes as identity_routes
 from steadfoot.intake import routes as intake_routes
 from steadfoot.monitoring import routes as monitoring_routes
@@ -43,6 +44,7 @@ _ROUTERS = (
 async def _life(app: FastAPI) -> AsyncIterator[None]:
     yield
     app.state.pulse.close()
+    app.state.gallery.close()
     app.state.database.close()
 
 
@@ -93,6 +95,7 @@ def create_app(
     app.state.clock = clock
     app.state.pulse = Pulse()
     app.state.metrics = Metrics()
+    app.state.gallery = Gallery(settings.figures())
     app.state.listeners = (refresh_findings,)
     app.state.client_changed = _on_client_changed(app.state.pulse)
     problems.install(app)

@@ -1,7 +1,11 @@
 """Starts the server on one database: one process, since live pages and SQLite both live in it."""
 
+import os
 import socket
-from collections.abc import Callable
+import subprocess
+import sys
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from pathlib import Path
 
 import uvicorn
@@ -12,6 +16,7 @@ from steadfoot.core.settings import Settings
 from steadfoot.migrations.upgrade import upgrade
 
 _STOP_WITHIN_S = 30
+_ONE_CORE = {"OPENBLAS_NUM_THREADS": "1"}
 
 
 class PortInUse(Exception):
@@ -52,6 +57,20 @@ class _Server(uvicorn.Server):
         await super().shutdown(sockets)
 
 
+@contextmanager
+def _drawing_ahead(settings: Settings) -> Iterator[None]:
+    """Let another process fill the folder of drawings meanwhile: in this one it would slow every answer."""
+    if settings.draw_ahead == "off":
+        yield
+        return
+    command = [sys.executable, "-m", "steadfoot.exercises.ahead", str(settings.figures())]
+    with subprocess.Popen(command, env={**os.environ, **_ONE_CORE}) as process:  # noqa: S603  our own module
+        try:
+            yield
+        finally:
+            process.terminate()
+
+
 def serve(settings: Settings, database: Database) -> None:
     """Serve until stopped; answers under way are finished first."""
     app = create_app(settings, database)
@@ -64,4 +83,5 @@ def serve(settings: Settings, database: Database) -> None:
         server_header=False,
         proxy_headers=False,
     )
-    _Server(config, app.state.pulse.close).run()
+    with _drawing_ahead(settings):
+        _Server(config, app.state.pulse.close).run()

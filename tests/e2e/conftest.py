@@ -84,7 +84,8 @@ class Server:
 
 
 def _environment(folder: Path, port: int) -> dict[str, str]:
-    return {**os.environ, "STEADFOOT_DATA_DIR": str(folder), "STEADFOOT_PORT": str(port)}
+    settings = {"DATA_DIR": str(folder), "PORT": str(port), "DRAW_AHEAD": "off"}
+    return {**os.environ, **{f"STEADFOOT_{name}": value for name, value in settings.items()}}
 
 
 def _command(*words: str) -> list[str]:

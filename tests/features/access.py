@@ -54,6 +54,7 @@ POLICY: dict[str, tuple[str, str]] = {
     "sync": (BY_PHONE, NONE),
     "listExercises": (BY_EITHER, OWN),
     "readExercise": (BY_EITHER, NONE),
+    "drawExercise": (OPEN, NONE),
     "listTemplates": (BY_COOKIE, OWN),
     "createTemplate": (BY_COOKIE, NONE),
     "updateTemplate": (BY_COOKIE, FOUND),

@@ -31,7 +31,7 @@ def environment(folder: Path) -> dict[str, str]:
     """Answer the environment of a command on a data folder."""
     path = os.pathsep.join((str(_BACKEND), os.environ.get("PYTHONPATH", "")))
     kept = {name: value for name, value in os.environ.items() if not name.startswith("STEADFOOT_")}
-    return {**kept, "PYTHONPATH": path, "STEADFOOT_DATA_DIR": str(folder)}
+    return {**kept, "PYTHONPATH": path, "STEADFOOT_DATA_DIR": str(folder), "STEADFOOT_DRAW_AHEAD": "off"}
 
 
 def command(folder: Path, *words: str, stdin: str = "") -> subprocess.CompletedProcess[str]:

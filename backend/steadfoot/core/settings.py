@@ -17,10 +17,15 @@ class Settings(BaseSettings):
     port: int = 8000
     public_url: str = ""
     openapi: Literal["on", "off"] = "on"
+    draw_ahead: Literal["on", "off"] = "on"
 
     def database(self) -> str:
         """Answer the database's URL: the one set, else an SQLite file in the data folder."""
         return self.database_url or f"sqlite:///{self.data_dir / 'steadfoot.db'}"
+
+    def figures(self) -> Path:
+        """Answer the folder in which finished drawings are kept; it may be deleted at any time."""
+        return self.data_dir / "figures"
 
     def address(self) -> str:
         """Answer the address that links and QR codes carry, without a trailing slash.

@@ -1,12 +1,14 @@
 """HTTP for the library."""
 
+from collections.abc import Mapping
 from typing import Annotated, Any
 
-from fastapi import APIRouter, Header, Query, Response
+from fastapi import APIRouter, Header, Query, Request, Response
 
+from steadfoot.core.texts import Code
 from steadfoot.exercises import service
 from steadfoot.exercises.alternatives import alternatives
-from steadfoot.exercises.schemas import AlternativesOut, Exercise, ExerciseList, Quality
+from steadfoot.exercises.schemas import AlternativesOut, Exercise, ExerciseList, Form, Quality
 from steadfoot.identity.access import ByEither
 from steadfoot.rules.vocabulary import Region
 
@@ -18,15 +20,26 @@ _RESPONSES: dict[int | str, dict[str, Any]] = {
     304: {"description": "The caller's copy is up to date.", "headers": _ETAG},
 }
 
+_PRIVATE = {"Cache-Control": "private, no-cache"}
+_DRAWING_FRESH_S = 3600
+"""House: how long a browser may show a drawing without asking whether there is a newer one, s."""
+_DRAWING = {
+    "Cache-Control": f"public, max-age={_DRAWING_FRESH_S}",
+    # Opened by itself a drawing is a page: it may use its own style sheet and nothing else.
+    "Content-Security-Policy": "default-src 'none'; style-src 'unsafe-inline'; sandbox; frame-ancestors 'none'",
+}
 
-def _answer(body: bytes, if_none_match: str | None) -> Response:
+
+def _answer(
+    body: bytes, if_none_match: str | None, media_type: str = "application/json", more: Mapping[str, str] = _PRIVATE
+) -> Response:
     etag = service.etag_of(body)
     # Weak comparison: a proxy that packs the reply may have marked the tag as weak.
     held = [tag.strip().removeprefix("W/") for tag in (if_none_match or "").split(",")]
-    headers = {"ETag": etag, "Cache-Control": "private, no-cache"}
+    headers = {"ETag": etag, **more}
     if etag in held or "*" in held:
         return Response(status_code=304, headers=headers)
-    return Response(body, media_type="application/json", headers=headers)
+    return Response(body, media_type=media_type, headers=headers)
 
 
 @router.get("/exercises", operation_id="listExercises", response_model=ExerciseList, responses=_RESPONSES)
@@ -55,3 +68,25 @@ def get_alternatives(
 def get_exercise(code: str, _practice_id: ByEither, if_none_match: IfNoneMatch = None) -> Response:
     """One movement with its ladder of variants; doses in repetitions or seconds."""
     return _answer(service.exercise(code).model_dump_json().encode(), if_none_match)
+
+
+_SVG: dict[int | str, dict[str, Any]] = {
+    200: {"headers": _ETAG, "content": {"image/svg+xml": {"schema": {"type": "string"}}}},
+    304: {"description": "The caller's copy is up to date.", "headers": _ETAG},
+}
+
+
+@router.get("/exercises/{code}/figure.svg", operation_id="drawExercise", response_class=Response, responses=_SVG)
+async def get_figure(
+    code: str,
+    request: Request,
+    variant: Annotated[Code, Query(description="Variant of the ladder.")],
+    form: Annotated[Form, Query(description="Moving; still, for lists and reduced motion; or a strip for paper.")] = (
+        Form.MOVING
+    ),
+    view: Annotated[str | None, Query(max_length=20, description="Side, front ...; else the first.")] = None,
+    if_none_match: IfNoneMatch = None,
+) -> Response:
+    """The drawing of one variant; not found where there is none. Open to all: it holds nothing personal."""
+    drawn = await request.app.state.gallery.ask(code, variant, form, view)
+    return _answer(drawn, if_none_match, "image/svg+xml", _DRAWING)

@@ -39,6 +39,14 @@ class LoadNeed(StrEnum):
     REQUIRED = "required"
 
 
+class Form(StrEnum):
+    """How a variant is drawn."""
+
+    MOVING = "moving"
+    STILL = "still"
+    STRIP = "strip"
+
+
 class _Entry(BaseModel):
     model_config = ConfigDict(extra="forbid", strict=True, frozen=True)
 
@@ -80,6 +88,7 @@ class Variant(_Entry):
     how: list[Sentence] = Field(description="What the client does, in order.", min_length=2, max_length=4)
     dose: RepetitionDose | HoldDose
     load: LoadNeed
+    drawn: bool = Field(default=False, description="Whether there is a drawing of it; set from the poses.")
 
 
 class Exercise(_Entry):

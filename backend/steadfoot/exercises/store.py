@@ -1,6 +1,7 @@
 """Reads the library's files."""
 
-from collections.abc import Iterable
+import json
+from collections.abc import Iterable, Set
 from importlib.resources import files
 from importlib.resources.abc import Traversable
 
@@ -20,9 +21,30 @@ def read_library(folder: Traversable | None = None) -> dict[str, Exercise]:
         LibraryBroken: a file is not valid, or its name is not its code.
     """
     folder = folder or files("steadfoot.exercises") / "library"
-    named = sorted((file.name, file) for file in folder.iterdir() if file.name.endswith(".json"))
-    exercises = [_read(name, file.read_bytes()) for name, file in named]
+    drawn = _drawn(files("steadfoot.exercises") / "poses")
+    exercises = [_marked(_read(name, text), drawn) for name, text in _texts(folder)]
     return {exercise.code: exercise for exercise in exercises}
+
+
+def _texts(folder: Traversable) -> list[tuple[str, bytes]]:
+    named = sorted((file.name, file) for file in folder.iterdir() if file.name.endswith(".json"))
+    return [(name, file.read_bytes()) for name, file in named]
+
+
+def _drawn(folder: Traversable) -> Set[tuple[str, str]]:
+    """Answer exercise and variant of each pose. Only names are read: poses are checked whole when they are drawn."""
+    found = set()
+    for name, text in _texts(folder):
+        try:
+            found |= {(name.removesuffix(".json"), variant) for variant in json.loads(text)["variants"]}
+        except (ValueError, KeyError, TypeError) as error:
+            raise LibraryBroken(f"{name}: the poses have no readable variants") from error
+    return found
+
+
+def _marked(entry: Exercise, drawn: Set[tuple[str, str]]) -> Exercise:
+    ladder = [one.model_copy(update={"drawn": (entry.code, one.variant) in drawn}) for one in entry.ladder]
+    return entry.model_copy(update={"ladder": ladder})
 
 
 def _read(name: str, text: bytes) -> Exercise:

@@ -29,3 +29,4 @@ await Promise.all([startLanguage(), start()]);
 await Promise.all([startRestKeeping(), loadPending(), loadSince()]);
 render(<App />, document.getElementById('app')!);
 void registerWorker();
+void import('./session/drawings').then(({ watchDrawings }) => watchDrawings(), () => undefined);

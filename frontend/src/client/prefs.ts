@@ -20,5 +20,7 @@ function kept(name: string, initial: boolean): Signal<boolean> {
 }
 
 export const straightList = kept('straight', false);
+/** Whether the drawing on an exercise card moves. */
+export const figureMoves = kept('figureMoves', true);
 export const timerSound = kept('sound', true);
 export const timerVibration = kept('vibration', true);

@@ -656,6 +656,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/exercises/{code}/figure.svg": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Figure
+         * @description The drawing of one variant; not found where there is none. Open to all: it holds nothing personal.
+         */
+        get: operations["drawExercise"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/flags": {
         parameters: {
             query?: never;
@@ -2015,6 +2035,12 @@ export interface components {
             /** Sentence */
             sentence: string;
         };
+        /**
+         * Form
+         * @description How a variant is drawn.
+         * @enum {string}
+         */
+        Form: "moving" | "still" | "strip";
         /**
          * FromTemplateBody
          * @description Which template, and when. Without an end it runs to the day before the goal.
@@ -4048,6 +4074,12 @@ export interface components {
             /** Dose */
             dose: components["schemas"]["RepetitionDose"] | components["schemas"]["HoldDose"];
             /**
+             * Drawn
+             * @description Whether there is a drawing of it; set from the poses.
+             * @default false
+             */
+            drawn: boolean;
+            /**
              * How
              * @description What the client does, in order.
              */
@@ -5703,6 +5735,58 @@ export interface operations {
                 content: {
                     "application/json": components["schemas"]["AlternativesOut"];
                 };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    drawExercise: {
+        parameters: {
+            query: {
+                /** @description Moving; still, for lists and reduced motion; or a strip for paper. */
+                form?: components["schemas"]["Form"];
+                /** @description Variant of the ladder. */
+                variant: string;
+                /** @description Side, front ...; else the first. */
+                view?: string | null;
+            };
+            header?: {
+                /** @description ETag that the caller holds. */
+                "if-none-match"?: string | null;
+            };
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    /** @description Changes with the texts. */
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/svg+xml": string;
+                };
+            };
+            /** @description The caller's copy is up to date. */
+            304: {
+                headers: {
+                    /** @description Changes with the texts. */
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Validation Error */
             422: {

@@ -1,15 +1,30 @@
 /**
- * The service worker: it keeps the whole phone app at hand and does nothing else.
- * It never touches /api/: health data does not belong in a cache, and a cached reply could pass for an acknowledgement.
+ * The service worker: it keeps the whole phone app at hand and answers with the drawings that the app put by.
+ * It touches nothing else of /api/: health data does not belong in a cache, and a cached reply could pass for an acknowledgement.
  */
 import { cleanupOutdatedCaches, createHandlerBoundToURL, precacheAndRoute, type PrecacheEntry } from 'workbox-precaching';
 import { NavigationRoute, registerRoute } from 'workbox-routing';
+import { DRAWINGS, isDrawing } from './drawings';
 
 declare const self: ServiceWorkerGlobalScope & { __WB_MANIFEST: (PrecacheEntry | string)[] };
 
 precacheAndRoute(self.__WB_MANIFEST);
 cleanupOutdatedCaches();
 registerRoute(new NavigationRoute(createHandlerBoundToURL('index.html'), { allowlist: [/^\/app\//] }));
+
+registerRoute(({ url, sameOrigin }) => sameOrigin && isDrawing(url), async ({ request }) => {
+  // The app's own call is to bring a newer one: only image elements get what is kept.
+  const kept = request.destination === 'image' ? await keptDrawing(request) : undefined;
+  return kept ?? fetch(request);
+});
+
+async function keptDrawing(request: Request): Promise<Response | undefined> {
+  try {
+    return await (await caches.open(DRAWINGS)).match(request.url, { ignoreVary: true });
+  } catch {
+    return undefined; // storage refused: the network is asked
+  }
+}
 
 // A new version waits until the person says yes, so that no page meets chunks of another build.
 self.addEventListener('message', (event) => {

@@ -91,7 +91,7 @@ function Card({ planned, set }: Here) {
       foot={<Foot planned={planned} set={set} really={really} />}
     >
       <p class="sr" role="status">{restIsOver.value && t('restOver')}</p>
-      <Plate variant={variant} note={set.prescription.note} />
+      <Plate exercise={exercise} variant={variant} note={set.prescription.note} />
       {change && <p class="changed"><b>{t('changedSince')}</b> {change}</p>}
       <Dose dose={dose} />
       {dose.hold_s !== null && !settled && <Hold dose={dose} setName={`${planned.planned_id} ${set.key}`} />}

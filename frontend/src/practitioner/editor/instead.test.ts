@@ -5,7 +5,7 @@ import { alternativesPath, putInstead } from './instead';
 import { circuit, prescription, program } from './testing/arbitrary';
 
 const rung = (variant: string, more: Partial<Variant>): Variant =>
-  ({ variant, name: variant, short: '', sides: 'both', kit: [], how: [], dose: { reps: [6, 10] }, load: 'none', ...more });
+  ({ variant, name: variant, short: '', sides: 'both', kit: [], how: [], dose: { reps: [6, 10] }, load: 'none', drawn: false, ...more });
 const entry = (code: string, ...ladder: Variant[]) => ({ code, name: code, trains: ['balance'], loads: ['ankle'], ladder } as unknown as Entry);
 const LIBRARY = toLibrary([
   entry('step-down', rung('step-15', { sides: 'each', kit: ['step'] }), rung('pack', { kit: ['step', 'pack'], load: 'required' })),

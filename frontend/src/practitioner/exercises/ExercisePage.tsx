@@ -1,4 +1,6 @@
 import '../editor/editor.css';
+import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
 import { Button } from '../../shared/form/Button';
 import type { Region } from '../../shared/body/places';
 import { Link, type Params } from '../../shared/router';
@@ -7,6 +9,7 @@ import { useResource } from '../api/resource';
 import { failureWords } from '../editor/failure';
 import { coded, e } from '../editor/words';
 import type { Entry, Usual, Variant } from './entry';
+import { RungDrawing } from './RungDrawing';
 
 /** One movement: its ladder, how it is done, what goes wrong, when to take care. */
 export function ExercisePage({ params }: { params: Params }) {
@@ -37,9 +40,7 @@ function Detail({ entry }: { entry: Entry }) {
       <div class="ed-two">
         <section aria-labelledby="ladder">
           <h2 id="ladder">{e('ladder')}</h2>
-          <ol class="ed-ladder">
-            {[...entry.ladder].reverse().map((rung, i) => <Rung key={rung.variant} rung={rung} end={i === 0 ? e('hardest') : i === entry.ladder.length - 1 ? e('easiest') : ''} />)}
-          </ol>
+          <Ladder entry={entry} />
         </section>
         <Teaching entry={entry} />
       </div>
@@ -47,14 +48,30 @@ function Detail({ entry }: { entry: Entry }) {
   );
 }
 
+/** Hardest first; one drawing moves at a time. */
+function Ladder({ entry }: { entry: Entry }) {
+  const [playing, setPlaying] = useState<string | null>(null);
+  const end = (i: number) => (i === 0 ? e('hardest') : i === entry.ladder.length - 1 ? e('easiest') : '');
+  return (
+    <ol class="ed-ladder">
+      {[...entry.ladder].reverse().map((rung, i) => (
+        <Rung key={rung.variant} rung={rung} end={end(i)}>
+          {rung.drawn && <RungDrawing entry={entry} rung={rung} plays={playing === rung.variant} onPlay={(plays) => setPlaying(plays ? rung.variant : null)} />}
+        </Rung>
+      ))}
+    </ol>
+  );
+}
+
 const usual = (dose: Usual): string =>
   'reps' in dose ? e('usualReps', { low: dose.reps[0], high: dose.reps[1] }) : e('usualHold', { low: dose.hold_s[0], high: dose.hold_s[1] });
 
-function Rung({ rung, end }: { rung: Variant; end: string }) {
+function Rung({ rung, end, children }: { rung: Variant; end: string; children: ComponentChildren }) {
   const kit = rung.kit.length ? e('needs', { kit: rung.kit.map((one) => coded('kit', one)).join(', ') }) : e('needsNothing');
   return (
     <li>
       <h3><span lang="en">{rung.name}</span> {end && <small>{end}</small>}</h3>
+      {children}
       <ol lang="en">{rung.how.map((step) => <li key={step}>{step}</li>)}</ol>
       <p class="soft">{[usual(rung.dose), kit, e(`load_${rung.load}`)].join(' · ')}</p>
     </li>
@@ -74,7 +91,7 @@ function Teaching({ entry }: { entry: Entry }) {
         <ul class="ed-plain" lang="en">{entry.cautions.map((caution) => <li key={caution}>{caution}</li>)}</ul>
         <p>{e('cautionsGeneral')}</p>
       </section>
-      <section aria-labelledby="drawing" class="ed-drawing"><h2 id="drawing">{e('drawing')}</h2><p class="soft">{e('drawingNone')}</p></section>
+      {!entry.ladder.some((rung) => rung.drawn) && <section aria-labelledby="drawing" class="ed-drawing"><h2 id="drawing">{e('drawing')}</h2><p class="soft">{e('drawingNone')}</p></section>}
     </div>
   );
 }

@@ -11,6 +11,7 @@ import { PrintClass } from '../sheets/PrintClass';
 import { ANY, find, fitting, type Filter } from './filter';
 import { Filters } from './Filters';
 import type { Entry } from './entry';
+import { ListDrawing } from './RungDrawing';
 
 /** The library: every movement, to be narrowed down by what it trains, spares and needs. */
 export function ExercisesPage() {
@@ -45,6 +46,7 @@ function Card({ entry, kit }: { entry: Entry; kit: readonly string[] | null }) {
   const fits = kit === null ? entry.ladder.length : fitting(entry, kit).length;
   return (
     <li>
+      <ListDrawing entry={entry} />
       <h2 lang="en"><Link to={`/exercises/${entry.code}`}>{entry.name}</Link></h2>
       <p lang="en">{entry.why}</p>
       <p class="soft">{entry.trains.map((code) => coded('quality', code)).join(', ')}</p>

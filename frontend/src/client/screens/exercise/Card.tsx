@@ -3,12 +3,14 @@ import { mass } from '../../../shared/units';
 import { kitWords } from '../../parts/names';
 import type { Exercise, Variant } from '../../session/library';
 import { t } from '../../words';
+import { Drawing } from './Drawing';
 
-/** The movement's plate: its name and how it is done, step by step. */
-export function Plate({ variant, note }: { variant: Variant | null; note: string }) {
+/** The movement's plate: its drawing, its name and how it is done, step by step. */
+export function Plate({ exercise, variant, note }: { exercise: Exercise | null; variant: Variant | null; note: string }) {
   return (
     <div class="plate">
       <div>
+        {exercise && variant?.drawn && <Drawing key={variant.variant} exercise={exercise} variant={variant} />}
         <p class="plate-name"><b>{variant?.name ?? t('noLadder')}</b></p>
         {variant && <ol class="how" aria-label={t('howTo')}>{variant.how.map((step) => <li key={step}>{step}</li>)}</ol>}
         {variant && variant.kit.length > 0 && <p class="note soft">{t('kitNeeded', { kit: kitWords(variant.kit) })}</p>}

@@ -10,9 +10,9 @@ export const STEP_DOWN: Entry = {
   code: 'step-down', name: 'Step-down', trains: ['descent_control'], loads: ['knee'], why: 'It brakes.', sides: 'each',
   cues: [], faults: [], cautions: [],
   ladder: [
-    { variant: 'rail', name: 'hand on the rail', short: '', kit: ['step', 'rail'], how: [], sides: 'both', dose: { reps: [8, 10] }, load: 'none' },
-    { variant: 'step-15', name: '15 cm step', short: '', kit: ['step'], how: [], sides: 'both', dose: { reps: [8, 12] }, load: 'optional' },
-    { variant: 'hold', name: 'held low', short: '', kit: [], how: [], sides: 'both', dose: { hold_s: [20, 40] }, load: 'optional' },
+    { variant: 'rail', name: 'hand on the rail', short: '', kit: ['step', 'rail'], how: [], sides: 'both', dose: { reps: [8, 10] }, load: 'none', drawn: false },
+    { variant: 'step-15', name: '15 cm step', short: '', kit: ['step'], how: [], sides: 'both', dose: { reps: [8, 12] }, load: 'optional', drawn: false },
+    { variant: 'hold', name: 'held low', short: '', kit: [], how: [], sides: 'both', dose: { hold_s: [20, 40] }, load: 'optional', drawn: false },
   ],
 };
 

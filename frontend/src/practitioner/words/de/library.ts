@@ -54,6 +54,10 @@ const de: Translation<typeof en> = {
   faults: 'Was schiefgeht, und was stattdessen',
   cautions: 'Vorsicht',
   cautionsGeneral: 'Diese Hinweise ersetzen Ihre eigene Untersuchung nicht. Im Notfall: der örtliche Rettungsdienst.',
+  drawingOf: 'Zeichnung von {exercise}, {variant}',
+  drawingPlay: 'Bewegung zeigen',
+  drawingStop: 'Anhalten',
+  drawingFailed: 'Die Zeichnung konnte nicht geladen werden.',
   drawing: 'Zeichnung',
   drawingNone: 'Von dieser Bewegung gibt es noch keine Zeichnung. Die Person sieht die Schritte, die bei jeder Variante stehen.',
 

@@ -53,6 +53,10 @@ const en = {
   faults: 'What goes wrong, and what to do instead',
   cautions: 'Take care',
   cautionsGeneral: 'These cautions do not replace your own examination. In an emergency: the local emergency services.',
+  drawingOf: 'Drawing of {exercise}, {variant}',
+  drawingPlay: 'Show the movement',
+  drawingStop: 'Hold still',
+  drawingFailed: 'The drawing could not be loaded.',
   drawing: 'Drawing',
   drawingNone: 'There is no drawing of this movement yet. The steps beside each variant are what the client is shown.',
 

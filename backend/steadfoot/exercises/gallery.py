@@ -1,0 +1,109 @@
+"""Keeps finished drawings, in memory and in a folder, so that each is computed once for each content."""
+
+import asyncio
+import hashlib
+import os
+from collections.abc import Callable, Iterator
+from concurrent.futures import ThreadPoolExecutor
+from contextlib import suppress
+from functools import cache
+from importlib.resources import files
+from pathlib import Path
+
+from steadfoot.exercises import drawings
+from steadfoot.exercises.schemas import Form
+
+Wish = tuple[str, str, Form, str | None]
+"""Exercise, variant, form, view."""
+
+
+@cache
+def _engine() -> bytes:
+    """Answer a digest of the code that draws: with another engine every drawing is another one."""
+    folder = files("steadfoot.exercises") / "figures"
+    sources = sorted(file.read_bytes() for file in folder.iterdir() if file.is_file())
+    return hashlib.sha256(b"\0".join(sources)).digest()
+
+
+@cache
+def _pose_file(code: str) -> bytes:
+    return (files("steadfoot.exercises") / "poses" / f"{code}.json").read_bytes()
+
+
+def name_of(wish: Wish) -> str:
+    """Answer the file name of a drawing: a digest of the engine, the pose file and what is asked of them."""
+    code, variant, form, view = wish
+    asked = f"{variant} {form} {view or ''}".encode()
+    return hashlib.sha256(b"\0".join((_engine(), _pose_file(code), asked))).hexdigest()[:40] + ".svg"
+
+
+def in_lists_and_on_phones() -> Iterator[Wish]:
+    """Answer every drawing that the pages show: stills first, since lists show many at once."""
+    for form in (Form.STILL, Form.MOVING):
+        for code, variants in drawings.poses().items():
+            yield from ((code, variant, form, None) for variant in variants)
+
+
+class Gallery:
+    """Drawings by wish. One thread of its own draws: never two at once, and other requests do not wait."""
+
+    def __init__(self, folder: Path) -> None:
+        """Keep files in ``folder``; in memory alone if the folder above is not there or it cannot be written."""
+        self._folder = folder
+        self._kept: dict[Wish, bytes] = {}
+        self._thread = ThreadPoolExecutor(max_workers=1, thread_name_prefix="drawing")
+
+    async def ask(self, *wish: *Wish) -> bytes:
+        """Answer a drawing as SVG.
+
+        Raises:
+            NotFound: no such exercise, variant or view, or not drawn yet.
+        """
+        if wish in self._kept:
+            return self._kept[wish]
+        return await asyncio.get_running_loop().run_in_executor(self._thread, self.draw, wish)
+
+    def draw(self, wish: Wish) -> bytes:
+        """Answer a drawing, from the folder if it is there. For one thread at a time.
+
+        Raises:
+            NotFound: as in ``ask``.
+        """
+        if wish not in self._kept:
+            drawings.refuse_unknown(wish[0], wish[1], wish[3])
+            self._kept[wish] = self._from_folder(wish)
+        return self._kept[wish]
+
+    def draw_ahead(self, go_on: Callable[[], bool] = lambda: True) -> None:
+        """Draw what the pages show and is not in the folder yet; then remove files of earlier engines and poses."""
+        for wish in in_lists_and_on_phones():
+            if not go_on():
+                return
+            self.draw(wish)
+        current = {name_of((code, v, form, view)) for code, v, view in drawings.views() for form in Form}
+        for file in self._folder.glob("*.svg"):
+            if file.name not in current:
+                file.unlink(missing_ok=True)
+
+    def close(self) -> None:
+        """Begin no further drawing."""
+        self._thread.shutdown(wait=False, cancel_futures=True)
+
+    def _from_folder(self, wish: Wish) -> bytes:
+        file = self._folder / name_of(wish)
+        try:
+            return file.read_bytes()
+        except OSError:
+            drawn = drawings.drawing(*wish)
+        self._put(file, drawn)
+        return drawn
+
+    def _put(self, file: Path, drawn: bytes) -> None:
+        part = file.with_suffix(f".{os.getpid()}")
+        try:
+            self._folder.mkdir(exist_ok=True)
+            part.write_bytes(drawn)
+            part.replace(file)  # at once: another process never reads half a drawing
+        except OSError:
+            with suppress(OSError):  # a full or read-only disk: memory keeps it
+                part.unlink()

@@ -1,0 +1,3 @@
+/** Where the drawing of a movement's variant is. It holds nothing personal: an image element asks for it without a token. */
+export const drawingUrl = (exercise: string, variant: string, form: 'moving' | 'still'): string =>
+  `/api/v1/exercises/${encodeURIComponent(exercise)}/figure.svg?variant=${encodeURIComponent(variant)}&form=${form}`;
