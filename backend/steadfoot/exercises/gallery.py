@@ -37,9 +37,9 @@ def name_of(wish: Wish) -> str:
     return hashlib.sha256(b"\0".join((_engine(), _pose_file(code), asked))).hexdigest()[:40] + ".svg"
 
 
-def in_lists_and_on_phones() -> Iterator[Wish]:
-    """Answer every drawing that the pages show: stills first, since lists show many at once."""
-    for form in (Form.STILL, Form.MOVING):
+def shown() -> Iterator[Wish]:
+    """Answer every drawing that pages and paper show: stills first, since lists show many at once."""
+    for form in (Form.STILL, Form.MOVING, Form.STRIP):
         for code, variants in drawings.poses().items():
             yield from ((code, variant, form, None) for variant in variants)
 
@@ -63,6 +63,12 @@ class Gallery:
             return self._kept[wish]
         return await asyncio.get_running_loop().run_in_executor(self._thread, self.draw, wish)
 
+    def strip_of(self, code: str, variant: str) -> str | None:
+        """Answer a variant's key poses as a still SVG for paper; None where there is no drawing. Waits for it."""
+        if variant not in drawings.poses().get(code, {}):
+            return None
+        return self._thread.submit(self.draw, (code, variant, Form.STRIP, None)).result().decode()
+
     def draw(self, wish: Wish) -> bytes:
         """Answer a drawing, from the folder if it is there. For one thread at a time.
 
@@ -75,8 +81,8 @@ class Gallery:
         return self._kept[wish]
 
     def draw_ahead(self, go_on: Callable[[], bool] = lambda: True) -> None:
-        """Draw what the pages show and is not in the folder yet; then remove files of earlier engines and poses."""
-        for wish in in_lists_and_on_phones():
+        """Draw what is shown and not in the folder yet; then remove files of earlier engines and poses."""
+        for wish in shown():
             if not go_on():
                 return
             self.draw(wish)

@@ -13,7 +13,6 @@ from steadfoot.rules.vocabulary import Kit
 Library = Mapping[str, Exercise]
 LIBRARY: Library = read_library()  # at import: a broken file must stop the start, not a page
 # Drawings by exercise and variant; sheets are laid out without where one is missing.
-_STRIPS: Mapping[tuple[str, str], str] = {}
 LIBRARY_JSON: bytes = ExerciseList(items=list(LIBRARY.values())).model_dump_json().encode()
 
 
@@ -60,11 +59,6 @@ def _neighbour(entry: Exercise, variant: str, step: int) -> Variant | None:
         return None
     place = codes.index(variant) + step
     return entry.ladder[place] if 0 <= place < len(codes) else None
-
-
-def strip_of(exercise_code: str, variant_code: str) -> str | None:
-    """Answer a variant's key poses as a still SVG for paper; None where there is no drawing."""
-    return _STRIPS.get((exercise_code, variant_code))
 
 
 def ladder_of(entry: Exercise) -> tuple[Rung, ...]:

@@ -1,10 +1,10 @@
 """Turns a program, or a pick of movements, into the plain data of a sheet."""
 
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import date, timedelta
 
-from steadfoot.exercises.service import LIBRARY, strip_of, variant_of
+from steadfoot.exercises.service import LIBRARY, variant_of
 from steadfoot.programs.content import (
     AnySession,
     Circuit,
@@ -21,8 +21,13 @@ from steadfoot.rules.vocabulary import Kit
 from steadfoot.sheets.layout import WEEKS_SHOWN, Movement, Section, Week
 from steadfoot.sheets.wording import Wording
 
+StripOf = Callable[[str, str], str | None]
+"""Answers the key poses of an exercise's variant as SVG; None where there is no drawing."""
 
-def sections_of(content: ProgramContent, only: str | None, today: date, words: Wording) -> list[Section]:
+
+def sections_of(
+    content: ProgramContent, only: str | None, today: date, words: Wording, strip_of: StripOf
+) -> list[Section]:
     """Answer a section for each session in its order, rest left out; or for the one with this key.
 
     Args:
@@ -30,12 +35,13 @@ def sections_of(content: ProgramContent, only: str | None, today: date, words: W
         only: key of a session, or None for all.
         today: the client's day; boxes begin with its week.
         words: the language.
+        strip_of: the drawings.
     """
     sessions = [one for one in content.sessions if not isinstance(one, Rest) and only in (None, one.key)]
-    return [_section(one, content, today, words) for one in sessions]
+    return [_section(one, content, today, words, strip_of) for one in sessions]
 
 
-def _section(session: AnySession, content: ProgramContent, today: date, words: Wording) -> Section:
+def _section(session: AnySession, content: ProgramContent, today: date, words: Wording, strip_of: StripOf) -> Section:
     weeks, note = _weeks(session.key, content, today, words)
     prescriptions = session.prescriptions if isinstance(session, Circuit) else []
     picks = [rule_prescription(one) for one in prescriptions if _is_whole(one)]
@@ -45,7 +51,7 @@ def _section(session: AnySession, content: ProgramContent, today: date, words: W
         note=session.note,
         bring=words.kit(_kit(picks)),
         hint=words.labels["hint" if picks else "hint_plain"],
-        movements=tuple(_movement(one, words) for one in picks),
+        movements=tuple(_movement(one, words, strip_of) for one in picks),
         weeks=weeks,
         weeks_note=note,
     )
@@ -56,7 +62,7 @@ def _is_whole(one: Prescription) -> bool:
     return one.hold_s is not None or (one.reps_low is not None and one.reps_high is not None)
 
 
-def class_section(name: str, picks: Sequence[dose.Prescription], words: Wording) -> Section:
+def class_section(name: str, picks: Sequence[dose.Prescription], words: Wording, strip_of: StripOf) -> Section:
     """Answer the one section of a class sheet: no boxes, for nobody in particular."""
     return Section(
         name=name,
@@ -64,7 +70,7 @@ def class_section(name: str, picks: Sequence[dose.Prescription], words: Wording)
         note="",
         bring=words.kit(_kit(picks)),
         hint=words.labels["hint_class"],
-        movements=tuple(_movement(one, words) for one in picks),
+        movements=tuple(_movement(one, words, strip_of) for one in picks),
         weeks=(),
         weeks_note="",
     )
@@ -97,7 +103,7 @@ def _kit(picks: Sequence[dose.Prescription]) -> frozenset[Kit]:
     return frozenset(found)
 
 
-def _movement(one: dose.Prescription, words: Wording) -> Movement:
+def _movement(one: dose.Prescription, words: Wording, strip_of: StripOf) -> Movement:
     """Answer a movement; one that the library no longer has is printed by its codes, with its dose."""
     entry = LIBRARY.get(one.exercise)
     rung = variant_of(entry, one.variant) if entry else None

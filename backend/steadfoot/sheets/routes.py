@@ -74,8 +74,9 @@ def get_sheet(
     only: Only = None,
 ) -> Response:
     """The current program on paper; its QR code opens the app and holds no secret."""
-    address = request.app.state.settings.address()
-    return Pdf(service.client_sheet(session, access, client_id, style, only, address, None, at), "home-program")
+    address, strip_of = request.app.state.settings.address(), request.app.state.gallery.strip_of
+    printed = service.client_sheet(session, access, client_id, style, only, address, None, at, strip_of)
+    return Pdf(printed, "home-program")
 
 
 @router.post(
@@ -95,11 +96,12 @@ def post_sheet(
     only: Only = None,
 ) -> Response:
     """The same sheet with a new invitation: its QR code pairs one phone, once, within 72 hours."""
-    address = request.app.state.settings.address()
-    return Pdf(service.client_sheet(session, access, client_id, style, only, address, invitation, at), "home-program")
+    address, strip_of = request.app.state.settings.address(), request.app.state.gallery.strip_of
+    printed = service.client_sheet(session, access, client_id, style, only, address, invitation, at, strip_of)
+    return Pdf(printed, "home-program")
 
 
 @router.post("/class-sheets", operation_id="printClassSheet", response_class=Response, responses=_PDF)
-def post_class_sheet(body: ClassSheetBody, access: ByPractitioner, at: Now) -> Response:
+def post_class_sheet(body: ClassSheetBody, access: ByPractitioner, at: Now, request: Request) -> Response:
     """Movements on paper for a group class or a public talk, with no person's data; nothing is kept."""
-    return Pdf(service.class_sheet(access, body, at), "class")
+    return Pdf(service.class_sheet(access, body, at, request.app.state.gallery.strip_of), "class")

@@ -19,7 +19,7 @@ from steadfoot.programs.plan import Version
 from steadfoot.rules.dose import Prescription
 from steadfoot.rules.pain import PAIN_STOP
 from steadfoot.sheets import press
-from steadfoot.sheets.compose import class_section, sections_of
+from steadfoot.sheets.compose import StripOf, class_section, sections_of
 from steadfoot.sheets.layout import Code, Language, Section, Sheet, Style
 from steadfoot.sheets.schemas import ClassSheetBody, PickBody
 from steadfoot.sheets.wording import Wording
@@ -55,6 +55,7 @@ def client_sheet(
     address: str,
     invitation: InvitationOut | None,
     now: datetime,
+    strip_of: StripOf,
 ) -> Printed:
     """Print a client's current program: all of it, or the one session with the key ``only``.
 
@@ -67,7 +68,7 @@ def client_sheet(
     client = identity.client_of(session, access.practice_id, client_id)
     words = Wording(style.language)
     today = local_date(now, client.time_zone)
-    sections = sections_of(version.content, only, today, words)
+    sections = sections_of(version.content, only, today, words, strip_of)
     if not sections:
         raise not_found("session")
     lines = [words.say("for_person", name=client.display_name)]
@@ -120,7 +121,7 @@ def _sheet(
     )
 
 
-def class_sheet(access: PractitionerAccess, body: ClassSheetBody, now: datetime) -> Printed:
+def class_sheet(access: PractitionerAccess, body: ClassSheetBody, now: datetime, strip_of: StripOf) -> Printed:
     """Print the picked movements for a group. Nothing of any client is read.
 
     Raises:
@@ -131,7 +132,8 @@ def class_sheet(access: PractitionerAccess, body: ClassSheetBody, now: datetime)
     printed = words.say("class_printed", printed=words.day(local_date(now, access.time_zone)))
     lines = [line for line in (body.about, printed) if line]
     care = [words.labels["public"], *_care(words, PAIN_STOP, access.practice_name, "licensed")]
-    sheet = _sheet(body.title, lines, [class_section("", picks, words)], care, None, access, words)
+    section = class_section("", picks, words, strip_of)
+    sheet = _sheet(body.title, lines, [section], care, None, access, words)
     return Printed(press.to_pdf(sheet, Style(body.paper, body.large, Language(body.language))), body.title)
 
 

@@ -85,7 +85,7 @@ def test_drawing_ahead_fills_the_folder_and_clears_out_old_files(tmp_path, drawn
     folder.mkdir()
     (folder / "of-an-earlier-engine.svg").write_text("<svg/>")
     Gallery(folder).draw_ahead()
-    wanted = {name_of(wish) for wish in gallery.in_lists_and_on_phones()}
+    wanted = {name_of(wish) for wish in gallery.shown()}
     assert {file.name for file in folder.iterdir()} == wanted
     Gallery(folder).draw_ahead()
     assert len(drawn) == len(wanted)
