@@ -24,6 +24,7 @@ step "checks" sh deploy/check.sh
 step "frontend tests" npm --prefix frontend test
 step "rules, every line and branch" rules_covered
 step "outside references" python -m pytest tests/outside
+step "figures" python -m pytest -n 2 --dist loadgroup tests/figures
 # Two at a time, a file to each: these start servers, browsers and databases of their own.
 step "features and sync" python -m pytest -n 2 --dist loadfile tests/features tests/sync
 step "end to end" python -m pytest -n 2 --dist loadfile tests/e2e
