@@ -132,9 +132,29 @@ step() {
   shift
   printf '\n== %s\n' "$name"
   began=$(date +%s)
-  if "$@"; then word=ok; else word=FAILED; FAILED=$((FAILED + 1)); fi
-  RESULTS="$RESULTS$(printf '%-8s %4s s  %s' "$word" $(($(date +%s) - began)) "$name")
+  if "$@"; then remember ok; else remember FAILED; fi
+}
+
+remember() {
+  [ "$1" = ok ] || FAILED=$((FAILED + 1))
+  RESULTS="$RESULTS$(printf '%-8s %4s s  %s' "$1" $(($(date +%s) - began)) "$name")
 "
+}
+
+# Begin a step that needs one processor only while the next ones run; `joined` waits for it and shows what it said.
+beside() {
+  BESIDE_NAME=$1 BESIDE_BEGAN=$(date +%s) BESIDE_LOG=$VENV/beside.log
+  shift
+  "$@" >"$BESIDE_LOG" 2>&1 &
+  BESIDE=$!
+}
+
+joined() {
+  name=$BESIDE_NAME began=$BESIDE_BEGAN
+  if wait "$BESIDE"; then word=ok; else word=FAILED; fi
+  printf '\n== %s, beside the others\n' "$name"
+  cat "$BESIDE_LOG"
+  remember $word
 }
 
 summary() {

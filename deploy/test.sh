@@ -20,10 +20,11 @@ if [ $# -gt 0 ]; then
   exec python -m pytest "$@"
 fi
 
-step "checks" sh deploy/check.sh
+beside "checks" sh deploy/check.sh
 step "frontend tests" npm --prefix frontend test
 step "rules, every line and branch" rules_covered
 step "outside references" python -m pytest tests/outside
+joined
 step "figures" python -m pytest -n 2 --dist loadgroup tests/figures
 # Two at a time, a file to each: these start servers, browsers and databases of their own.
 step "features and sync" python -m pytest -n 2 --dist loadfile tests/features tests/sync
