@@ -6,6 +6,7 @@ import shutil
 import socket
 import subprocess
 import sys
+import tempfile
 import time
 from collections.abc import Iterator
 from contextlib import closing, contextmanager
@@ -84,7 +85,8 @@ class Server:
 
 
 def _environment(folder: Path, port: int) -> dict[str, str]:
-    settings = {"DATA_DIR": str(folder), "PORT": str(port), "DRAW_AHEAD": "off"}
+    figures = Path(tempfile.gettempdir()) / "steadfoot-test-figures"  # named by content: all servers may share them
+    settings = {"DATA_DIR": str(folder), "PORT": str(port), "DRAW_AHEAD": "off", "FIGURES_DIR": str(figures)}
     return {**os.environ, **{f"STEADFOOT_{name}": value for name, value in settings.items()}}
 
 

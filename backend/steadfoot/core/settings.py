@@ -18,6 +18,7 @@ class Settings(BaseSettings):
     public_url: str = ""
     openapi: Literal["on", "off"] = "on"
     draw_ahead: Literal["on", "off"] = "on"
+    figures_dir: Path | None = None
 
     def database(self) -> str:
         """Answer the database's URL: the one set, else an SQLite file in the data folder."""
@@ -25,7 +26,7 @@ class Settings(BaseSettings):
 
     def figures(self) -> Path:
         """Answer the folder in which finished drawings are kept; it may be deleted at any time."""
-        return self.data_dir / "figures"
+        return self.figures_dir or self.data_dir / "figures"
 
     def address(self) -> str:
         """Answer the address that links and QR codes carry, without a trailing slash.
