@@ -10,7 +10,7 @@ cd "$(dirname "$0")/.."
 
 # The rules can hurt someone: not a branch of theirs goes untried.
 rules_covered() {
-  python -m pytest tests/rules --cov=steadfoot.rules --cov-report= &&
+  python -m pytest tests/rules tests/outside --cov=steadfoot.rules --cov-report= &&
     python -m coverage report --include='*/steadfoot/rules/*' --fail-under=100
 }
 
@@ -22,8 +22,7 @@ fi
 
 beside "checks" sh deploy/check.sh
 step "frontend tests" npm --prefix frontend test
-step "rules, every line and branch" rules_covered
-step "outside references" python -m pytest tests/outside
+step "rules, every line and branch, and outside references" rules_covered
 joined
 step "figures" python -m pytest -n 2 --dist loadgroup tests/figures
 # Two at a time, a file to each: these start servers, browsers and databases of their own.

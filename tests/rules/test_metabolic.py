@@ -116,3 +116,8 @@ def test_softer_ground_costs_more_in_every_model():
 def test_one_met_is_one_kcal_per_kg_and_hour(number, kg, hours, kcal):
     """The other convention in use, by oxygen, is 5 percent higher."""
     assert met(kcal / hours * 4184 / 3600, kg) == pytest.approx(number)
+
+
+def test_a_crawl_downhill_costs_no_less_than_standing():
+    effort = Effort(body_mass_kg=40, pack_kg=0, speed_kmh=0.1, grade_percent=-3, terrain_factor=1.0)
+    assert met(cost(effort).watts, effort.body_mass_kg) >= 1

@@ -187,7 +187,8 @@ def pandolf_w(effort: Effort) -> float:
     total, speed = effort.body_mass_kg + effort.pack_kg, effort.speed_m_s
     still = standing * effort.body_mass_kg + carrying * total * effort.load_share**2
     moving = effort.terrain_factor * total * (level * speed**2 + slope * speed * grade)
-    return still + moving - (_santee_w(effort) if grade < 0 and speed > 0 else 0)
+    # House: the downhill correction is made for walking pace; at a crawl it must not take more than moving costs.
+    return still + (max(0.0, moving - _santee_w(effort)) if grade < 0 and speed > 0 else moving)
 
 
 def _santee_w(effort: Effort) -> float:
