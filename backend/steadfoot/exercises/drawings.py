@@ -1,4 +1,4 @@
-"""Drawings of the library's variants: computed when first asked for, then kept: only the code changes them."""
+"""Drawings of the library's variants, computed; the gallery keeps them."""
 
 from collections.abc import Callable, Iterator, Mapping
 from functools import lru_cache
@@ -14,8 +14,8 @@ from steadfoot.exercises.figures.scene import Scene, scene
 from steadfoot.exercises.figures.strip import strip
 from steadfoot.exercises.schemas import Form
 
-KEPT_SVG, KEPT_MOVES = 2000, 8
-"""House: how many drawings (3 to 30 kB each) and how many solved movements are kept in memory."""
+KEPT_MOVES = 8
+"""House: how many solved movements are kept in memory: still, moving and strip are often asked for in turn."""
 _DRAW: Mapping[Form, Callable[[Scene], str]] = {Form.MOVING: moving, Form.STILL: still, Form.STRIP: strip}
 
 
@@ -59,7 +59,6 @@ def refuse_unknown(code: str, variant: str, view: str | None) -> None:
         raise not_found("drawing")
 
 
-@lru_cache(maxsize=KEPT_SVG)
 def drawing(code: str, variant: str, form: Form, view: str | None) -> bytes:
     """Answer one drawing as SVG.
 
