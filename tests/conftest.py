@@ -110,10 +110,16 @@ def clock() -> StandingClock:
     return StandingClock(START)
 
 
+@pytest.fixture(scope="session")
+def figures(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A folder of finished drawings for all tests: they are named by their content and take half a second each."""
+    return tmp_path_factory.mktemp("figures")
+
+
 @pytest.fixture
-def app(database: Database, clock: StandingClock, tmp_path: Path) -> FastAPI:
+def app(database: Database, clock: StandingClock, tmp_path: Path, figures: Path) -> FastAPI:
     """The app on the test's database and clock."""
-    settings = Settings(data_dir=tmp_path, public_url="https://steadfoot.test")
+    settings = Settings(data_dir=tmp_path, public_url="https://steadfoot.test", figures_dir=figures)
     return create_app(settings, database, clock)
 
 
