@@ -98,6 +98,8 @@ fail_with_log() {
   fail "$1: the lines above and $LOG say why."
 }
 
+# A lock is complete, so nothing is resolved: pip before 23.3 looks for the newest release of a package that another one asks
+# for with an extra, and then misses its hash.
 # install_steadfoot LOCK STAMP [pip options]: the locked packages and Steadfoot itself, in place, with its frontend built.
 # STAMP holds what they were made from, so that nothing is done twice; it is written last, so a broken run is begun again.
 install_steadfoot() {
@@ -110,7 +112,7 @@ install_steadfoot() {
   : >$LOG
   rm -f "$stamp"
   progress "1/2 The $(grep -c '==' "$lock") Python packages of $lock" \
-    pip_install --require-hashes --requirement "$lock" || fail_with_log "The Python packages could not be installed"
+    pip_install --require-hashes --no-deps --requirement "$lock" || fail_with_log "The Python packages could not be installed"
   progress "2/2 The phone app, the desk and the server" \
     pip_install --no-deps --editable . "$@" || fail_with_log "Steadfoot could not be built"
   printf '%s\n' "$wanted" >"$stamp"
