@@ -47,11 +47,11 @@ def _client_with_phone(house: House, number: int) -> Phone:
 
 
 @contextmanager
-def bench(phones: int) -> Iterator[Bench]:
-    """Found a practice on a file of its own; each phone belongs to a client of its own."""
+def bench(phones: int, database_url: str | None = None) -> Iterator[Bench]:
+    """Found a practice, on a file of its own unless told where; each phone belongs to a client of its own."""
     with TemporaryDirectory() as name:
         folder = Path(name)
-        database = Database(f"sqlite:///{folder / 'steadfoot.db'}")
+        database = Database(database_url or f"sqlite:///{folder / 'steadfoot.db'}")
         upgrade(database)
         clock = StandingClock(START - timedelta(days=34))
         app = create_app(Settings(data_dir=folder, public_url="https://steadfoot.test"), database, clock)
