@@ -127,6 +127,7 @@ class Movement(Part):
     views: list[View] = Field(min_length=1, max_length=3)
     seconds: Annotated[float, Field(ge=0.4, le=12)] = Field(description="One way, or one round of a cycle.")
     cycle: bool = False
+    again: bool = Field(False, description="Starts over after the last key: going back would be another movement.")
     working: list[str] = Field(max_length=6)
     props: dict[Name, Prop] = {}
     contacts: list[str] = Field(description="Parts that bear weight all the time; none in walking.")
