@@ -1,7 +1,7 @@
 """How smoothly the one moving drawing of a card runs on a slow phone. Prints figures and never fails on time.
 
-A drawing in an image element is painted anew for each frame by the page's own thread, so a frame that comes late there is one
-that is seen late. Beside it stands the same card held still: no drawing could let the page run faster.
+A drawing in an image element is painted anew for each frame by the page's own thread, so a frame that comes late there
+is one that is seen late. Beside it stands the same card held still: no drawing could let the page run faster.
 """
 
 from pathlib import Path

@@ -32,7 +32,7 @@ _UNLIKE = """async (moving) => {
   const off = here.filter((value, i) => Math.abs(value - there[i]) > 96).length / 4;
   return off / ink;
 }"""
-"""Share of the ink that differs between the still that the worker takes out of a moving drawing and the practice's own."""
+"""Share of the ink that differs between the still that the worker takes out of a moving drawing and the practice's."""
 
 
 def _card(page: Page) -> Locator:
