@@ -19,7 +19,7 @@ WALK = {
 
 
 USUAL_SCALE = {1: 0.084, 2: 0.065, 7: 0.05}
-"""By number of movements: points a drawing unit, a thousandth of a person, at the height that drawings have at least."""
+"""By number of movements: points a drawing unit, a thousandth of a person, at the least height of drawings."""
 
 
 def _program(**more: Any) -> dict[str, Any]:
