@@ -1,0 +1,140 @@
+"""What readiness is judged from: what a trip asks of each day, and what a person has shown."""
+
+from collections import defaultdict
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import date, timedelta
+from typing import Annotated, Final
+
+from steadfoot.rules.baseline_catalogue import TestCode
+from steadfoot.rules.norms import Person, TestSide
+from steadfoot.rules.pain import Thresholds
+from steadfoot.rules.ranges import within
+from steadfoot.rules.route import ROUTE_MAX_KM
+from steadfoot.rules.sources import Cited, Kind
+from steadfoot.rules.walking_time import naismith_h
+
+RECENT_DAYS: Final[
+    Annotated[int, Cited(Kind.HOUSE, "house", "What was shown in the last six weeks counts; what is older may be lost")]
+] = 42
+
+LEGS_MAX: Final[Annotated[int, Cited(Kind.HOUSE, "house", "Plausible range, to catch slips: two months on foot")]] = 60
+
+
+@dataclass(frozen=True, slots=True)
+class Leg:
+    """One day of a trip: km, metres up and down, kg on the back (None: not said)."""
+
+    distance_km: float
+    ascent_m: float
+    descent_m: float
+    pack_kg: float | None
+
+    @property
+    def hours(self) -> float:
+        """Moving hours by Naismith's rule, by which days are compared with each other."""
+        return naismith_h(self.distance_km, self.ascent_m)
+
+
+@dataclass(frozen=True, slots=True)
+class Trip:
+    """What is asked: the first day and the legs, one a day. A day of rest is a leg of 0 km.
+
+    Raises:
+        OutOfRange: no leg has any length.
+    """
+
+    starts_on: date
+    legs: tuple[Leg, ...]
+
+    def __post_init__(self) -> None:
+        within("legs_with_a_length", sum(leg.distance_km > 0 for leg in self.legs), 1, LEGS_MAX, "legs")
+
+    @property
+    def hardest(self) -> Leg:
+        """The leg that takes longest."""
+        return max(self.legs, key=lambda leg: leg.hours)
+
+    @property
+    def mean_hours(self) -> float:
+        """Moving hours of an average leg."""
+        return sum(leg.hours for leg in self.legs) / len(self.legs)
+
+
+@dataclass(frozen=True, slots=True)
+class Walk:
+    """A walk as logged: km, metres, kg; effort 0 to 10 where it was rated."""
+
+    event_id: str
+    day: date
+    distance_km: float
+    ascent_m: float
+    descent_m: float
+    pack_kg: float
+    effort: int | None
+
+    @property
+    def hours(self) -> float:
+        """Moving hours by Naismith's rule; the walks of one day may add up to more than any route."""
+        return naismith_h(min(self.distance_km, ROUTE_MAX_KM), self.ascent_m)
+
+
+@dataclass(frozen=True, slots=True)
+class Taken:
+    """A test result, with the person as they were in the year of it."""
+
+    result_id: str
+    code: TestCode
+    day: date
+    side: TestSide | None
+    value: float
+    person: Person
+
+
+@dataclass(frozen=True, slots=True)
+class RestPain:
+    """A pain before a session or on waking, 0 to 10."""
+
+    event_id: str
+    day: date
+    rating: int
+
+
+@dataclass(frozen=True, slots=True)
+class Known:
+    """All that is known of a person. ``active_days`` are those on which a session was reported; ``heard_on`` the last
+    day on which a phone reported; each of the lists oldest first."""
+
+    today: date
+    heard_on: date | None
+    person: Person
+    thresholds: Thresholds
+    walks: tuple[Walk, ...] = ()
+    tests: tuple[Taken, ...] = ()
+    rest_pains: tuple[RestPain, ...] = ()
+    active_days: tuple[date, ...] = ()
+
+    def recent_walks(self) -> list[Walk]:
+        """Answer the walks that count."""
+        return [walk for walk in self.walks if walk.day > self.today - timedelta(days=RECENT_DAYS)]
+
+
+def by_day(walks: Iterable[Walk]) -> list[Walk]:
+    """Answer a day's walks as one: lengths added up, the lightest pack, since only that was carried all the way."""
+    days: dict[date, list[Walk]] = defaultdict(list)
+    for walk in walks:
+        days[walk.day].append(walk)
+    return [_joined(found) for _, found in sorted(days.items())]
+
+
+def _joined(walks: list[Walk]) -> Walk:
+    longest = max(walks, key=lambda walk: walk.hours)
+    return Walk(
+        longest.event_id,
+        longest.day,
+        sum(walk.distance_km for walk in walks),
+        sum(walk.ascent_m for walk in walks),
+        sum(walk.descent_m for walk in walks),
+        min(walk.pack_kg for walk in walks),
+        longest.effort,
+    )

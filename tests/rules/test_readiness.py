@@ -1,0 +1,263 @@
+"""Readiness by walks: asked beside shown, at the edges of each mark, and with little or nothing known."""
+
+from dataclasses import replace
+from datetime import timedelta
+
+import pytest
+
+from steadfoot.rules.baseline_catalogue import TestCode
+from steadfoot.rules.ranges import OutOfRange
+from steadfoot.rules.readiness import readiness
+from steadfoot.rules.readiness_facts import Leg, Trip, by_day
+from steadfoot.rules.readiness_items import Closing, Doubt, Mark, Subject, mark_of
+from steadfoot.rules.readiness_walks import steps_between
+from tests.rules.readiness_people import LEG, TODAY, TRIP, item, items, known, walk
+
+
+@pytest.mark.parametrize(
+    ("shown", "mark"),
+    [(10, Mark.SHOWN), (9.99, Mark.NEAR), (8, Mark.NEAR), (7.99, Mark.NOT_SHOWN), (0, Mark.NOT_SHOWN)],
+)
+def test_a_mark_is_shown_from_what_is_asked_and_near_from_four_fifths(shown, mark):
+    assert mark_of(shown, 10) is mark
+
+
+def test_four_fifths_of_a_number_that_no_float_holds_are_near():
+    assert mark_of(0.8 * 3, 3) is Mark.NEAR
+
+
+@pytest.mark.parametrize(
+    ("subject", "more", "asked", "shown"),
+    [
+        (Subject.LONGEST_DAY, {"km": 16}, 16, 16),
+        (Subject.ASCENT, {"up": 900}, 900, 900),
+        (Subject.DESCENT, {"down": 800}, 800, 800),
+        (Subject.PACK, {"pack": 9}, 9, 9),
+    ],
+)
+def test_each_thing_is_compared_with_the_leg_that_asks_most_of_it(subject, more, asked, shown):
+    found = item(subject, known(walk(**more)))
+    assert (found.mark, found.asked, found.shown, found.closing) == (Mark.SHOWN, asked, shown, Closing.NOTHING)
+    assert (found.weeks, found.in_time) == (0, True)
+    assert [one.id for one in found.evidence] == ["w3"]
+
+
+def test_what_one_leg_asks_most_of_and_another_of_the_rest_is_taken_from_each():
+    trip = Trip(TRIP.starts_on, (Leg(20, 100, 100, 4), Leg(8, 1200, 1000, 9)))
+    found = items(known(walk()), trip)
+    assert [found[one].asked for one in (Subject.LONGEST_DAY, Subject.ASCENT, Subject.PACK)] == [20, 1200, 9]
+
+
+def test_walks_of_one_day_add_up_with_the_lightest_pack():
+    both = walk(km=9, up=300, down=200, pack=8, key="a"), walk(km=4, up=200, down=300, pack=2, effort=6, key="b")
+    (day,) = by_day(both)
+    assert (day.event_id, day.distance_km, day.ascent_m, day.descent_m, day.pack_kg) == ("a3", 13, 500, 500, 2)
+    found = items(known(*both))
+    assert (found[Subject.LONGEST_DAY].shown, found[Subject.PACK].shown) == (13, 8)
+
+
+def test_days_add_up_to_more_than_any_route_and_still_have_hours():
+    many = [walk(km=200, key=str(number)) for number in range(6)]
+    assert item(Subject.LONGEST_DAY, known(*many)).shown == 1200
+
+
+def test_a_pack_counts_from_a_walk_of_three_km_on():
+    assert item(Subject.PACK, known(walk(km=3, pack=9))).mark is Mark.SHOWN
+    found = item(Subject.PACK, known(walk(km=2.9, pack=9)))
+    assert (found.mark, found.closing, found.evidence) == (Mark.UNKNOWN, Closing.LOG_A_WALK, ())
+
+
+def test_a_walk_of_six_weeks_ago_counts_no_more():
+    assert item(Subject.LONGEST_DAY, known(walk(days_ago=41))).shown == 10
+    assert item(Subject.LONGEST_DAY, known(walk(days_ago=42))).mark is Mark.UNKNOWN
+
+
+def test_a_trip_without_climb_or_pack_is_not_asked_about_them():
+    flat = Trip(TRIP.starts_on, (Leg(12, 0, 0, 0),))
+    found = items(known(walk(km=12, up=0, down=0, pack=0)), flat)
+    assert {Subject.ASCENT, Subject.DESCENT, Subject.PACK, Subject.DAYS_IN_A_ROW} & set(found) == set()
+    assert found[Subject.WHOLE_DAY].mark is Mark.SHOWN
+
+
+def test_a_pack_that_the_trip_does_not_say_is_a_doubt_of_the_whole_day():
+    trip = Trip(TRIP.starts_on, (Leg(16, 900, 800, None),))
+    with_walk, without = item(Subject.WHOLE_DAY, known(walk()), trip), item(Subject.WHOLE_DAY, known(), trip)
+    assert Doubt.PACK_NOT_SAID in with_walk.doubts
+    assert (without.mark, without.doubts) == (Mark.UNKNOWN, (Doubt.PACK_NOT_SAID,))
+    assert Doubt.PACK_NOT_SAID not in item(Subject.WHOLE_DAY, known(walk())).doubts
+
+
+def test_a_trip_of_no_length_is_refused():
+    with pytest.raises(OutOfRange, match="legs with a length is 0"):
+        Trip(TODAY, (Leg(0, 0, 0, 0),))
+    assert Trip(TODAY, (Leg(0, 0, 0, 0), LEG)).hardest is LEG
+
+
+@pytest.mark.parametrize(
+    ("up", "low", "high", "unsure"),
+    [(900, 765, 1035, True), (1200, 1020, 1380, False), (1058, 899.3, 1216.7, True), (1059, 900.15, 1217.85, False)],
+)
+def test_ascent_may_be_a_seventh_more_or_less_and_says_so_where_the_mark_could_be_another(up, low, high, unsure):
+    found = item(Subject.ASCENT, known(walk(up=up)))
+    assert (found.low, found.high) == pytest.approx((low, high))
+    assert (Doubt.MEASURE in found.doubts) is unsure
+
+
+def test_distance_and_pack_have_errors_of_their_own_and_none_goes_below_nothing():
+    found = items(known(walk(km=10, pack=0.2)))
+    assert (found[Subject.LONGEST_DAY].low, found[Subject.LONGEST_DAY].high) == pytest.approx((9.5, 10.5))
+    assert (found[Subject.PACK].low, found[Subject.PACK].high) == pytest.approx((0, 0.7))
+
+
+def test_what_one_day_alone_shows_is_a_doubt_and_a_second_day_takes_it_away():
+    once = item(Subject.LONGEST_DAY, known(walk(km=16), walk(days_ago=9, km=12)))
+    twice = item(Subject.LONGEST_DAY, known(walk(km=16), walk(days_ago=9, km=17)))
+    assert Doubt.ONCE in once.doubts
+    assert Doubt.ONCE not in twice.doubts
+    assert Doubt.ONCE not in item(Subject.LONGEST_DAY, known(walk(km=3))).doubts
+
+
+@pytest.mark.parametrize(("days_ago", "is_old"), [(21, False), (22, True)])
+def test_a_best_day_of_more_than_three_weeks_ago_is_old(days_ago, is_old):
+    found = items(known(walk(days_ago=days_ago)))
+    assert (Doubt.OLD in found[Subject.LONGEST_DAY].doubts) is is_old
+    assert (Doubt.OLD in found[Subject.WHOLE_DAY].doubts) is is_old
+
+
+@pytest.mark.parametrize(
+    ("heard", "silent"),
+    [(TODAY - timedelta(days=4), False), (TODAY - timedelta(days=5), True), (None, True)],
+)
+def test_a_silent_phone_may_hold_more(heard, silent):
+    for of in (known(walk(effort=4), heard_on=heard), known(heard_on=heard)):
+        found = readiness(TRIP, of).items
+        told = [one for one in found if one.subject.value not in list(TestCode)]
+        assert all((Doubt.SILENT in one.doubts) is silent for one in told)
+
+
+@pytest.mark.parametrize(
+    ("name", "shown", "asked", "steps"),
+    [
+        ("distance_km", 10, 10, 0),
+        ("distance_km", 10, 11.5, 1),  # 15 percent
+        ("distance_km", 10, 11.51, 2),
+        ("distance_km", 4, 6, 2),  # 1 km where 15 percent are less
+        ("ascent_m", 0, 100, 1),
+        ("ascent_m", 1000, 1201, 2),
+        ("pack_kg", 4, 9, 3),
+    ],
+)
+def test_gaps_close_by_the_steps_of_a_season(name, shown, asked, steps):
+    assert steps_between(name, shown, asked) == steps
+
+
+@pytest.mark.parametrize(
+    ("pack", "weeks"),
+    [(7, 2), (5, 3), (3, 4), (1, 6)],  # 1, 2, 3 and 4 steps, every fourth week lighter, begun weeks whole
+)
+def test_every_fourth_week_is_lighter(pack, weeks):
+    assert item(Subject.PACK, known(walk(pack=pack))).weeks == weeks
+
+
+@pytest.mark.parametrize(("weeks_left", "in_time"), [(6, True), (5, False)])
+def test_weeks_suffice_when_they_end_before_the_taper(weeks_left, in_time):
+    trip = replace(TRIP, starts_on=TODAY + timedelta(weeks=weeks_left))
+    found = readiness(trip, known(walk(pack=3)))
+    assert (found.weeks_left, found.weeks_to_build) == (weeks_left, weeks_left - 2)
+    assert {one.subject: one.in_time for one in found.items}[Subject.PACK] is in_time
+
+
+def test_begun_weeks_are_not_left_and_a_trip_that_has_begun_leaves_none():
+    assert readiness(replace(TRIP, starts_on=TODAY + timedelta(days=13)), known()).weeks_left == 1
+    past = readiness(replace(TRIP, starts_on=TODAY - timedelta(days=13)), known(walk(pack=9)))
+    assert (past.weeks_left, past.weeks_to_build) == (0, 0)
+    assert {one.subject: one.in_time for one in past.items}[Subject.PACK] is True
+
+
+def test_the_whole_day_is_the_day_that_falls_least_short_in_anything():
+    far, steep = walk(days_ago=5, km=20, up=200, down=200), walk(days_ago=3, km=13, up=750, down=700, pack=8)
+    found = item(Subject.WHOLE_DAY, known(far, steep))
+    assert (found.mark, found.evidence[0].id, found.closing) == (Mark.NEAR, "w3", Closing.GROW)
+    assert [(one.subject, one.asked, one.shown) for one in found.parts] == [
+        (Subject.LONGEST_DAY, 16, 13),
+        (Subject.ASCENT, 900, 750),
+        (Subject.DESCENT, 800, 700),
+        (Subject.PACK, 9, 8),
+    ]
+
+
+def test_the_whole_day_has_the_mark_of_its_weakest_part():
+    assert item(Subject.WHOLE_DAY, known(walk(km=16, up=900, down=800, pack=9))).mark is Mark.SHOWN
+    found = item(Subject.WHOLE_DAY, known(walk(km=16, up=900, down=800, pack=7)))
+    assert (found.mark, found.asked, found.shown) == (Mark.NOT_SHOWN, None, None)
+
+
+def test_each_thing_shown_on_a_day_of_its_own_is_not_the_whole_day():
+    far, high = walk(days_ago=5, km=16, up=0, down=0, pack=0), walk(days_ago=3, km=5, up=900, down=800, pack=9)
+    found = items(known(far, high))
+    assert {found[one].mark for one in (Subject.LONGEST_DAY, Subject.ASCENT, Subject.DESCENT)} == {Mark.SHOWN}
+    assert found[Subject.WHOLE_DAY].mark is Mark.NOT_SHOWN
+
+
+def test_one_long_walk_with_a_pack_counts_although_a_stroll_without_followed():
+    found = item(Subject.WHOLE_DAY, known(walk(km=16, up=900, down=800, pack=9), walk(km=1, up=0, down=0, pack=0)))
+    assert found.mark is Mark.SHOWN
+
+
+@pytest.mark.parametrize(
+    ("more", "weeks"),
+    [
+        ({"km": 16, "up": 900, "down": 800, "pack": 5}, 3),  # two steps of the pack alone
+        ({"km": 14, "up": 750, "down": 800, "pack": 5}, 3),  # four steps, two at a time
+        ({"km": 14, "up": 600, "down": 500, "pack": 3}, 6),  # 1 + 3 + 3 steps: four, two at a time
+        ({"km": 16, "up": 900, "down": 200, "pack": 9}, 8),  # six of descent alone
+    ],
+)
+def test_together_only_two_things_grow_in_a_week(more, weeks):
+    assert item(Subject.WHOLE_DAY, known(walk(**more))).weeks == weeks
+
+
+def long_days(*ago, km=10, up=600):
+    return [walk(days_ago=one, km=km, up=up) for one in ago]
+
+
+FIVE = Trip(TRIP.starts_on, (LEG,) * 5)
+"""Each of 4.7 hours by Naismith's rule."""
+
+
+@pytest.mark.parametrize(
+    ("ago", "run", "mark", "closing", "weeks"),
+    [
+        ((9, 8, 7, 6, 5), 5, Mark.SHOWN, Closing.NOTHING, 0),
+        ((9, 8, 7, 5), 3, Mark.NEAR, Closing.EASY_MIDDLE, None),
+        ((9, 8), 2, Mark.NEAR, Closing.EASY_MIDDLE, None),
+        ((9, 7), 1, Mark.NOT_SHOWN, Closing.TWO_IN_A_ROW, 1),
+    ],
+)
+def test_days_in_a_row_are_near_from_two_on(ago, run, mark, closing, weeks):
+    found = item(Subject.DAYS_IN_A_ROW, known(*long_days(*ago)), FIVE)
+    assert (found.asked, found.shown, found.mark, found.closing, found.weeks) == (5, run, mark, closing, weeks)
+    assert len(found.evidence) == run
+
+
+def test_two_days_are_all_that_a_trip_of_two_asks():
+    assert item(Subject.DAYS_IN_A_ROW, known(*long_days(4, 3))).mark is Mark.SHOWN
+
+
+def test_the_newer_of_two_runs_alike_is_the_evidence():
+    found = item(Subject.DAYS_IN_A_ROW, known(*long_days(9, 8, 4, 3)), FIVE)
+    assert [one.id for one in found.evidence] == ["w4", "w3"]
+
+
+@pytest.mark.parametrize(("km", "run"), [(11.75, 1), (11.74, 0)])
+def test_a_day_counts_in_a_row_from_half_the_hours_of_an_average_leg_on(km, run):
+    found = item(Subject.DAYS_IN_A_ROW, known(*long_days(3, km=km, up=0)), FIVE)
+    assert (found.shown, found.mark) == (run, Mark.NOT_SHOWN)
+
+
+def test_no_walk_at_all_is_unknown_everywhere_and_asks_for_one():
+    found = items(known())
+    for subject in (Subject.LONGEST_DAY, Subject.PACK, Subject.WHOLE_DAY, Subject.DAYS_IN_A_ROW):
+        assert (found[subject].mark, found[subject].closing) == (Mark.UNKNOWN, Closing.LOG_A_WALK)
+        assert (found[subject].shown, found[subject].weeks, found[subject].in_time) == (None, None, None)
+    assert (found[Subject.EFFORT].mark, found[Subject.EFFORT].closing) == (Mark.UNKNOWN, Closing.RATE_A_WALK)
