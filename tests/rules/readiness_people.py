@@ -5,12 +5,12 @@ from datetime import date, timedelta
 from steadfoot.rules.norms import Person, Sex
 from steadfoot.rules.pain import Thresholds
 from steadfoot.rules.readiness import readiness
-from steadfoot.rules.readiness_facts import Known, Leg, Taken, Trip, Walk
+from steadfoot.rules.readiness_facts import Known, Taken, Trip, TripDay, Walk
 
 TODAY = date(2027, 5, 1)
 MAN = Person(47, Sex.MALE, 180, 80)
-LEG = Leg(16, 900, 800, 9)
-TRIP = Trip(TODAY + timedelta(weeks=6), (LEG, Leg(10, 300, 400, 9)))
+LEG = TripDay(16, 900, 800, 9)
+TRIP = Trip(TODAY + timedelta(weeks=6), (LEG, TripDay(10, 300, 400, 9)))
 
 
 def walk(days_ago=3, km=10, up=400, down=400, pack=5, effort=None, key="w"):

@@ -8,7 +8,7 @@ import pytest
 from steadfoot.rules.baseline_catalogue import TestCode
 from steadfoot.rules.ranges import OutOfRange
 from steadfoot.rules.readiness import readiness
-from steadfoot.rules.readiness_facts import Leg, Trip, by_day
+from steadfoot.rules.readiness_facts import Trip, TripDay, by_day
 from steadfoot.rules.readiness_items import Closing, Doubt, Mark, Subject, mark_of
 from steadfoot.rules.readiness_walks import steps_between
 from tests.rules.readiness_people import LEG, TODAY, TRIP, item, items, known, walk
@@ -43,7 +43,7 @@ def test_each_thing_is_compared_with_the_leg_that_asks_most_of_it(subject, more,
 
 
 def test_what_one_leg_asks_most_of_and_another_of_the_rest_is_taken_from_each():
-    trip = Trip(TRIP.starts_on, (Leg(20, 100, 100, 4), Leg(8, 1200, 1000, 9)))
+    trip = Trip(TRIP.starts_on, (TripDay(20, 100, 100, 4), TripDay(8, 1200, 1000, 9)))
     found = items(known(walk()), trip)
     assert [found[one].asked for one in (Subject.LONGEST_DAY, Subject.ASCENT, Subject.PACK)] == [20, 1200, 9]
 
@@ -73,24 +73,54 @@ def test_a_walk_of_six_weeks_ago_counts_no_more():
 
 
 def test_a_trip_without_climb_or_pack_is_not_asked_about_them():
-    flat = Trip(TRIP.starts_on, (Leg(12, 0, 0, 0),))
+    flat = Trip(TRIP.starts_on, (TripDay(12, 0, 0, 0),))
     found = items(known(walk(km=12, up=0, down=0, pack=0)), flat)
     assert {Subject.ASCENT, Subject.DESCENT, Subject.PACK, Subject.DAYS_IN_A_ROW} & set(found) == set()
     assert found[Subject.WHOLE_DAY].mark is Mark.SHOWN
 
 
 def test_a_pack_that_the_trip_does_not_say_is_a_doubt_of_the_whole_day():
-    trip = Trip(TRIP.starts_on, (Leg(16, 900, 800, None),))
+    trip = Trip(TRIP.starts_on, (TripDay(16, 900, 800, None),))
     with_walk, without = item(Subject.WHOLE_DAY, known(walk()), trip), item(Subject.WHOLE_DAY, known(), trip)
-    assert Doubt.PACK_NOT_SAID in with_walk.doubts
-    assert (without.mark, without.doubts) == (Mark.UNKNOWN, (Doubt.PACK_NOT_SAID,))
-    assert Doubt.PACK_NOT_SAID not in item(Subject.WHOLE_DAY, known(walk())).doubts
+    assert Doubt.TRIP_NOT_SAID in with_walk.doubts
+    assert (without.mark, without.doubts) == (Mark.UNKNOWN, (Doubt.TRIP_NOT_SAID,))
+    assert Doubt.TRIP_NOT_SAID not in item(Subject.WHOLE_DAY, known(walk())).doubts
+
+
+def test_what_the_trip_says_of_no_day_is_unknown_and_asked_for():
+    trip = Trip(TRIP.starts_on, (TripDay(16, None, 0, 9), TripDay(10, 0, 0, 9)))
+    found = item(Subject.ASCENT, known(walk(up=900)), trip)
+    assert (found.mark, found.asked, found.shown) == (Mark.UNKNOWN, None, None)
+    assert (found.closing, found.doubts, found.evidence) == (Closing.SAY_TRIP, (Doubt.TRIP_NOT_SAID,), ())
+    assert Subject.DESCENT not in items(known(walk()), trip)
+
+
+def test_what_the_trip_says_of_some_days_only_is_compared_and_is_a_doubt():
+    trip = Trip(TRIP.starts_on, (TripDay(16, None, 0, 9), TripDay(10, 400, 0, 9)))
+    found = item(Subject.ASCENT, known(walk(up=400)), trip)
+    assert (found.mark, found.asked, found.doubts[0]) == (Mark.SHOWN, 400, Doubt.TRIP_NOT_SAID)
+
+
+def test_a_day_of_rest_says_nothing_and_asks_for_nothing():
+    rest = TripDay(0, None, None, None)
+    trip = Trip(TRIP.starts_on, (LEG, LEG, rest, LEG))
+    found = items(known(walk()), trip)
+    assert (trip.in_a_row, found[Subject.DAYS_IN_A_ROW].asked) == (2, 2)
+    assert trip.mean_hours == LEG.hours
+    assert all(Doubt.TRIP_NOT_SAID not in one.doubts for one in found.values())
+    assert Subject.DAYS_IN_A_ROW not in items(known(walk()), Trip(None, (LEG, rest, LEG)))
+
+
+def test_a_trip_without_a_date_has_gaps_and_weeks_but_no_word_on_time():
+    found = readiness(Trip(None, (LEG,)), known(walk(pack=5)))
+    assert (found.weeks_left, found.weeks_to_build) == (None, None)
+    assert [(one.weeks, one.in_time) for one in found.items if one.subject is Subject.PACK] == [(3, None)]
 
 
 def test_a_trip_of_no_length_is_refused():
-    with pytest.raises(OutOfRange, match="legs with a length is 0"):
-        Trip(TODAY, (Leg(0, 0, 0, 0),))
-    assert Trip(TODAY, (Leg(0, 0, 0, 0), LEG)).hardest is LEG
+    with pytest.raises(OutOfRange, match="days with a length is 0"):
+        Trip(TODAY, (TripDay(0, 0, 0, 0),))
+    assert Trip(TODAY, (TripDay(0, 0, 0, 0), LEG)).hardest is LEG
 
 
 @pytest.mark.parametrize(

@@ -8,7 +8,7 @@ from steadfoot.rules.baseline_catalogue import TestCode
 from steadfoot.rules.norms import Person, Sex, TestSide
 from steadfoot.rules.pain import Thresholds
 from steadfoot.rules.readiness import readiness
-from steadfoot.rules.readiness_facts import Leg, RestPain, Trip
+from steadfoot.rules.readiness_facts import RestPain, Trip, TripDay
 from steadfoot.rules.readiness_items import Closing, Doubt, Mark, Subject
 from tests.rules.readiness_people import TODAY, TRIP, item, items, known, taken, walk
 
@@ -47,7 +47,7 @@ def test_effort_of_walks_that_all_ask_less_than_the_hardest_day_is_a_doubt(more,
 
 
 def test_effort_against_a_trip_without_a_pack_asks_for_none():
-    trip = Trip(TRIP.starts_on, (Leg(10, 0, 0, None),))
+    trip = Trip(TRIP.starts_on, (TripDay(10, 0, 0, None),))
     assert Doubt.LIGHTER not in item(Subject.EFFORT, known(walk(km=10, effort=3, pack=0)), trip).doubts
 
 

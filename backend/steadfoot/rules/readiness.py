@@ -27,7 +27,7 @@ class Verdict(StrEnum):
 @dataclass(frozen=True, slots=True)
 class Readiness:
     """The items in the order of a walk, with the whole weeks left and those of them before the taper; None without a
-    trip."""
+    date."""
 
     weeks_left: int | None
     weeks_to_build: int | None
@@ -37,7 +37,7 @@ class Readiness:
 def readiness(trip: Trip | None, known: Known) -> Readiness:
     """Answer every item; without a trip only those that need none: pain at rest, strength and balance."""
     items = tuple(_items(trip, known))
-    if trip is None:
+    if trip is None or trip.starts_on is None:
         return Readiness(None, None, items)
     left = max((trip.starts_on - known.today).days // WEEK_DAYS, 0)
     to_build = sum(phase is not Phase.TAPER for phase in phases(left))

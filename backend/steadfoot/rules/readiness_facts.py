@@ -4,6 +4,8 @@ from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date, timedelta
+from itertools import groupby
+from statistics import mean
 from typing import Annotated, Final
 
 from steadfoot.rules.baseline_catalogue import TestCode
@@ -18,47 +20,55 @@ RECENT_DAYS: Final[
     Annotated[int, Cited(Kind.HOUSE, "house", "What was shown in the last six weeks counts; what is older may be lost")]
 ] = 42
 
-LEGS_MAX: Final[Annotated[int, Cited(Kind.HOUSE, "house", "Plausible range, to catch slips: two months on foot")]] = 60
+TRIP_MAX_DAYS: Final[
+    Annotated[int, Cited(Kind.HOUSE, "house", "Plausible range, to catch slips: two months on foot")]
+] = 60
 
 
 @dataclass(frozen=True, slots=True)
-class Leg:
-    """One day of a trip: km, metres up and down, kg on the back (None: not said)."""
+class TripDay:
+    """One day of a trip: km (0 on a day of rest), metres up and down, kg on the back; None where it is not said."""
 
     distance_km: float
-    ascent_m: float
-    descent_m: float
+    ascent_m: float | None
+    descent_m: float | None
     pack_kg: float | None
 
     @property
     def hours(self) -> float:
         """Moving hours by Naismith's rule, by which days are compared with each other."""
-        return naismith_h(self.distance_km, self.ascent_m)
+        return naismith_h(self.distance_km, self.ascent_m or 0)
 
 
 @dataclass(frozen=True, slots=True)
 class Trip:
-    """What is asked: the first day and the legs, one a day. A day of rest is a leg of 0 km.
+    """What is asked, day by day; ``starts_on`` None where no date is set.
 
     Raises:
-        OutOfRange: no leg has any length.
+        OutOfRange: no day has any length, or there are too many.
     """
 
-    starts_on: date
-    legs: tuple[Leg, ...]
+    starts_on: date | None
+    days: tuple[TripDay, ...]
 
     def __post_init__(self) -> None:
-        within("legs_with_a_length", sum(leg.distance_km > 0 for leg in self.legs), 1, LEGS_MAX, "legs")
+        within("days_with_a_length", sum(day.distance_km > 0 for day in self.days), 1, TRIP_MAX_DAYS, "days")
 
     @property
-    def hardest(self) -> Leg:
-        """The leg that takes longest."""
-        return max(self.legs, key=lambda leg: leg.hours)
+    def hardest(self) -> TripDay:
+        """The day that takes longest."""
+        return max(self.days, key=lambda day: day.hours)
 
     @property
     def mean_hours(self) -> float:
-        """Moving hours of an average leg."""
-        return sum(leg.hours for leg in self.legs) / len(self.legs)
+        """Moving hours of an average day, days of rest left out."""
+        return mean(day.hours for day in self.days if day.distance_km > 0)
+
+    @property
+    def in_a_row(self) -> int:
+        """How many days at most follow each other without a day of rest."""
+        runs = (len(list(run)) for walked, run in groupby(self.days, lambda day: day.distance_km > 0) if walked)
+        return max(runs)
 
 
 @dataclass(frozen=True, slots=True)

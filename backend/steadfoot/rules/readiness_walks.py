@@ -7,7 +7,7 @@ from datetime import timedelta
 from typing import Annotated, Final
 
 from steadfoot.rules.attention import SILENT_DAYS
-from steadfoot.rules.readiness_facts import Known, Leg, Trip, Walk, by_day
+from steadfoot.rules.readiness_facts import Known, Trip, TripDay, Walk, by_day
 from steadfoot.rules.readiness_items import (
     WALK_OLD_DAYS,
     Closing,
@@ -39,7 +39,7 @@ PACK_WALK_MIN_KM: Final[
     Annotated[int, Cited(Kind.HOUSE, "house", "A pack counts as carried from a walk of 3 km on")]
 ] = 3
 ROW_PART_PERCENT: Final[
-    Annotated[int, Cited(Kind.HOUSE, "house", "A day counts in a row from half the hours of an average leg on")]
+    Annotated[int, Cited(Kind.HOUSE, "house", "A day counts in a row from half the hours of an average day on")]
 ] = 50
 ROW_NEAR_DAYS: Final[
     Annotated[int, Cited(Kind.HOUSE, "house", "Two long days running are the practice before a trip of several days")]
@@ -74,21 +74,36 @@ def walk_items(trip: Trip, known: Known) -> Iterator[Item]:
     days = by_day(walks)
     carried = [walk for walk in walks if walk.distance_km >= PACK_WALK_MIN_KM]
     for quantity in _QUANTITIES:
-        asked = max(_of(leg, quantity.subject) for leg in trip.legs)
-        if asked > 0:
-            yield _quantity(quantity, asked, carried if quantity.subject is Subject.PACK else days, known)
+        yield from _asked(quantity, trip, carried if quantity.subject is Subject.PACK else days, known)
     yield _whole_day(trip.hardest, [*days, *walks], known)
-    if len(trip.legs) > 1:
+    if trip.in_a_row > 1:
         yield _in_a_row(trip, days, known)
 
 
-def _of(day: Leg | Walk, subject: Subject) -> float:
+def _of(day: TripDay | Walk, subject: Subject) -> float | None:
     return {
         Subject.LONGEST_DAY: day.distance_km,
         Subject.ASCENT: day.ascent_m,
         Subject.DESCENT: day.descent_m,
-        Subject.PACK: day.pack_kg or 0,
+        Subject.PACK: day.pack_kg,
     }[subject]
+
+
+def _by(day: Walk, subject: Subject) -> float:
+    return _of(day, subject) or 0
+
+
+def _asked(quantity: _Quantity, trip: Trip, days: Sequence[Walk], known: Known) -> Iterator[Item]:
+    """Answer the item of one thing, compared with the day that asks most of it."""
+    each = [_of(day, quantity.subject) for day in trip.days if day.distance_km > 0]
+    said = [one for one in each if one is not None]
+    doubts = (Doubt.TRIP_NOT_SAID,) if len(said) < len(each) else ()
+    asked = max(said, default=0)
+    if asked > 0:
+        item = _quantity(quantity, asked, days, known)
+        yield replace(item, doubts=(*doubts, *item.doubts))
+    elif doubts:
+        yield Item(quantity.subject, Mark.UNKNOWN, quantity.unit, _LINE, None, doubts=doubts, closing=Closing.SAY_TRIP)
 
 
 def silence(known: Known) -> tuple[Doubt, ...]:
@@ -103,13 +118,13 @@ def evidence_of(walk: Walk, value: float) -> Evidence:
 
 
 def _quantity(quantity: _Quantity, asked: float, days: Sequence[Walk], known: Known) -> Item:
-    best = max(days, key=lambda day: _of(day, quantity.subject), default=None)
+    best = max(days, key=lambda day: _by(day, quantity.subject), default=None)
     if best is None:
         return _no_walk(quantity.subject, quantity.unit, asked, _LINE, known)
-    shown = _of(best, quantity.subject)
+    shown = _by(best, quantity.subject)
     low, high = shown - quantity.error(shown), shown + quantity.error(shown)
     mark = mark_of(shown, asked)
-    alike = sum(mark_of(_of(day, quantity.subject), asked) is mark for day in days)
+    alike = sum(mark_of(_by(day, quantity.subject), asked) is mark for day in days)
     return Item(
         quantity.subject,
         mark,
@@ -160,33 +175,33 @@ def _with_lighter(steps: int) -> int:
     return math.ceil(steps * LIGHTER_EVERY_WEEKS / (LIGHTER_EVERY_WEEKS - 1))
 
 
-def _whole_day(leg: Leg, days: Sequence[Walk], known: Known) -> Item:
+def _whole_day(hardest: TripDay, days: Sequence[Walk], known: Known) -> Item:
     """Answer the hardest day at once: the day that comes nearest to it in the thing in which it is furthest off."""
-    asked = {quantity: _of(leg, quantity.subject) for quantity in _QUANTITIES}
-    asked = {quantity: value for quantity, value in asked.items() if value > 0}
-    unsaid = (Doubt.PACK_NOT_SAID,) if leg.pack_kg is None else ()
-    best = max(days, key=lambda day: min(_of(day, one.subject) / value for one, value in asked.items()), default=None)
+    said = {one: _of(hardest, one.subject) for one in _QUANTITIES}
+    unsaid = (Doubt.TRIP_NOT_SAID,) if None in said.values() else ()
+    asked = {one: value for one, value in said.items() if value}
+    best = max(days, key=lambda day: min(_by(day, one.subject) / value for one, value in asked.items()), default=None)
     if best is None:
         none = _no_walk(Subject.WHOLE_DAY, "", None, _WHOLE, known)
         return replace(none, doubts=(*unsaid, *none.doubts))
-    mark = max((mark_of(_of(best, one.subject), value) for one, value in asked.items()), key=list(Mark).index)
-    old = (Doubt.OLD,) if (known.today - best.day).days > WALK_OLD_DAYS else ()
+    parts = tuple(Part(one.subject, value, _by(best, one.subject)) for one, value in asked.items())
+    mark = max((mark_of(part.shown, part.asked) for part in parts), key=list(Mark).index)
     return Item(
         Subject.WHOLE_DAY,
         mark,
         "",
         _WHOLE,
         None,
-        parts=tuple(Part(one.subject, value, _of(best, one.subject)) for one, value in asked.items()),
+        parts=parts,
         evidence=(evidence_of(best, best.distance_km),),
-        doubts=(*unsaid, *old, *silence(known)),
+        doubts=(*unsaid, *_standing(mark, 0, best, known)),
         closing=Closing.NOTHING if mark is Mark.SHOWN else Closing.GROW,
         weeks=_weeks_together({one.step: _more(one, best, value) for one, value in asked.items()}),
     )
 
 
 def _more(quantity: _Quantity, best: Walk, asked: float) -> int:
-    return steps_between(quantity.step, _of(best, quantity.subject), asked)
+    return steps_between(quantity.step, _by(best, quantity.subject), asked)
 
 
 def _weeks_together(steps: dict[str, int]) -> int:
@@ -195,7 +210,7 @@ def _weeks_together(steps: dict[str, int]) -> int:
 
 
 def _in_a_row(trip: Trip, days: Sequence[Walk], known: Known) -> Item:
-    asked = len(trip.legs)
+    asked = trip.in_a_row
     if not days:
         return _no_walk(Subject.DAYS_IN_A_ROW, "days", asked, _ROW, known)
     run = _longest_run([day for day in days if day.hours * _PERCENT >= trip.mean_hours * ROW_PART_PERCENT])

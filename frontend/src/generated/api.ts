@@ -428,6 +428,46 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/clients/{client_id}/readiness": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Readiness
+         * @description What the trip asks beside what the client has shown, item by item, and the notes that were signed.
+         */
+        get: operations["readReadiness"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/readiness-notes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Note
+         * @description Sign go, adapt or defer with the reasons; kept as signed, with everything that it rested on.
+         */
+        post: operations["signReadiness"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/clients/{client_id}/refused-events": {
         parameters: {
             query?: never;
@@ -1297,6 +1337,12 @@ export interface components {
             today: string;
         };
         /**
+         * Caution
+         * @description What a person should know before they sign. The first two do not go together with "go".
+         * @enum {string}
+         */
+        Caution: "symptom" | "clearance_required" | "clearance_recommended" | "not_screened" | "open_findings";
+        /**
          * ChangePart
          * @description The change of one side, or of one activity.
          */
@@ -1642,6 +1688,12 @@ export interface components {
             items: components["schemas"]["TestItem"][];
         };
         /**
+         * Closing
+         * @description What would close the gap.
+         * @enum {string}
+         */
+        Closing: "nothing" | "grow" | "say_trip" | "log_a_walk" | "two_in_a_row" | "easy_middle" | "same_walk_easier" | "rate_a_walk" | "settle_pain" | "ask_pain" | "take_test" | "train_and_test" | "follow";
+        /**
          * ConfirmationBody
          * @description The number that the phone shows, as the client reads it out.
          */
@@ -1825,6 +1877,12 @@ export interface components {
             waiting: components["schemas"]["WaitingMark"] | null;
         };
         /**
+         * Doubt
+         * @description Why an item is less sure than it looks.
+         * @enum {string}
+         */
+        Doubt: "measure" | "once" | "old" | "silent" | "trip_not_said" | "lighter" | "self_rated" | "norm_no_limit" | "no_norm" | "one_side" | "sides_differ";
+        /**
          * DraftBody
          * @description A program in the making.
          */
@@ -1853,6 +1911,12 @@ export interface components {
             /** Version */
             version: number;
         };
+        /**
+         * EvidenceKind
+         * @description What a piece of evidence is.
+         * @enum {string}
+         */
+        EvidenceKind: "walk" | "pain" | "test";
         /**
          * EvidenceOut
          * @description A check-in that shows a finding.
@@ -2334,6 +2398,12 @@ export interface components {
             /** Source */
             source: string;
         };
+        /**
+         * Mark
+         * @description How what was shown stands to what is asked, best first.
+         * @enum {string}
+         */
+        Mark: "shown" | "near" | "not_shown" | "unknown";
         /**
          * Me
          * @description Who is signed in, and where.
@@ -3095,6 +3165,170 @@ export interface components {
             prescribed: number;
         };
         /**
+         * ReadinessDay
+         * @description One day of the trip; null where the trip does not say it.
+         */
+        ReadinessDay: {
+            /** Ascent M */
+            ascent_m: number | null;
+            /** Descent M */
+            descent_m: number | null;
+            /**
+             * Distance Km
+             * @description 0 on a day of rest.
+             */
+            distance_km: number;
+            /** Name */
+            name: string;
+            /** Pack Kg */
+            pack_kg: number | null;
+        };
+        /**
+         * ReadinessEvidence
+         * @description A check-in or a test result, with the value that it shows.
+         */
+        ReadinessEvidence: {
+            /**
+             * Day
+             * Format: date
+             */
+            day: string;
+            /** Id */
+            id: string;
+            kind: components["schemas"]["EvidenceKind"];
+            side: components["schemas"]["TestSide"] | null;
+            /** Value */
+            value: number;
+        };
+        /**
+         * ReadinessItem
+         * @description What is asked beside what was shown, in ``unit``; ``low`` to ``high`` is what the value shown may really be.
+         */
+        ReadinessItem: {
+            /** Asked */
+            asked: number | null;
+            /**
+             * At Most
+             * @description Less is better.
+             */
+            at_most: boolean;
+            closing: components["schemas"]["Closing"];
+            /** Doubts */
+            doubts: components["schemas"]["Doubt"][];
+            /** Evidence */
+            evidence: components["schemas"]["ReadinessEvidence"][];
+            /** High */
+            high: number | null;
+            /**
+             * In Time
+             * @description Whether the weeks before the taper suffice; null if one is not known.
+             */
+            in_time: boolean | null;
+            kind: components["schemas"]["Kind"];
+            /** Low */
+            low: number | null;
+            mark: components["schemas"]["Mark"];
+            /**
+             * Note
+             * @description What draws the line between the marks.
+             */
+            note: string;
+            /** Parts */
+            parts: components["schemas"]["ReadinessPart"][];
+            /** Shown */
+            shown: number | null;
+            /** Source */
+            source: string;
+            subject: components["schemas"]["Subject"];
+            /** Unit */
+            unit: string;
+            /**
+             * Weeks
+             * @description What closing the gap takes; null where no number can be given.
+             */
+            weeks: number | null;
+        };
+        /**
+         * ReadinessNoteBody
+         * @description A note to sign: go as planned, go with changes, or not yet, with the reasons in words.
+         */
+        ReadinessNoteBody: {
+            /**
+             * Digest
+             * @description The digest of what was shown to the person who signs.
+             */
+            digest: string;
+            verdict: components["schemas"]["Verdict"];
+            /** Words */
+            words: string;
+        };
+        /**
+         * ReadinessOut
+         * @description Readiness as it stands, and the notes, newest first.
+         */
+        ReadinessOut: {
+            /**
+             * Digest
+             * @description Names what is shown; a note is signed for exactly this.
+             */
+            digest: string;
+            /** Notes */
+            notes: components["schemas"]["SignedNote"][];
+            shown: components["schemas"]["ReadinessShown"];
+        };
+        /**
+         * ReadinessPart
+         * @description One thing of several that one day asks for at once.
+         */
+        ReadinessPart: {
+            /** Asked */
+            asked: number;
+            /** Shown */
+            shown: number;
+            subject: components["schemas"]["Subject"];
+        };
+        /**
+         * ReadinessShown
+         * @description Everything that a note rests on.
+         */
+        ReadinessShown: {
+            /**
+             * As Of
+             * Format: date
+             */
+            as_of: string;
+            /** Cautions */
+            cautions: components["schemas"]["Caution"][];
+            /** Heard On */
+            heard_on: string | null;
+            /** Items */
+            items: components["schemas"]["ReadinessItem"][];
+            /** @description Null while no day of the trip is known. */
+            trip: components["schemas"]["ReadinessTrip"] | null;
+            /**
+             * Weeks Left
+             * @description Null without a date.
+             */
+            weeks_left: number | null;
+            /**
+             * Weeks To Build
+             * @description Those of the weeks left that are not the taper.
+             */
+            weeks_to_build: number | null;
+        };
+        /**
+         * ReadinessTrip
+         * @description What is asked.
+         */
+        ReadinessTrip: {
+            /** Days */
+            days: components["schemas"]["ReadinessDay"][];
+            /** Name */
+            name: string | null;
+            /** Starts On */
+            starts_on: string | null;
+        };
+        /**
          * ReasonEvidence
          * @description One reason in words, with the check-in that shows it and its day where there is one.
          */
@@ -3557,6 +3791,30 @@ export interface components {
          */
         Sides: "each" | "both";
         /**
+         * SignedNote
+         * @description A note as it was signed, with what it rested on then.
+         */
+        SignedNote: {
+            /** Id */
+            id: string;
+            shown: components["schemas"]["ReadinessShown"];
+            /**
+             * Signed At
+             * Format: date-time
+             */
+            signed_at: string;
+            /** Signed By */
+            signed_by: string;
+            /**
+             * Superseded At
+             * @description When a newer note took its place; null while it stands.
+             */
+            superseded_at: string | null;
+            verdict: components["schemas"]["Verdict"];
+            /** Words */
+            words: string;
+        };
+        /**
          * SignInBody
          * @description Who signs in.
          */
@@ -3668,6 +3926,12 @@ export interface components {
             /** Source */
             source: string;
         };
+        /**
+         * Subject
+         * @description What is compared. Tests have the codes of their catalogue.
+         * @enum {string}
+         */
+        Subject: "longest_day" | "ascent" | "descent" | "pack" | "whole_day" | "days_in_a_row" | "effort" | "pain_at_rest" | "chair-stand-30s" | "heel-rise" | "step-down" | "single-leg-stance-open" | "side-bridge";
         /**
          * SuccessorOut
          * @description A new number range for a phone whose numbers are used by another one.
@@ -4108,6 +4372,12 @@ export interface components {
              */
             variant: string;
         };
+        /**
+         * Verdict
+         * @description What a practitioner signs: go as planned, go with changes, or not yet.
+         * @enum {string}
+         */
+        Verdict: "go" | "adapt" | "defer";
         /**
          * WaitingMark
          * @description Why a phone is not heard yet.
@@ -5289,6 +5559,86 @@ export interface operations {
                 content?: never;
             };
             /** @description Another version was published meanwhile. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    readReadiness: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReadinessOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    signReadiness: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReadinessNoteBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SignedNote"];
+                };
+            };
+            /** @description There is no trip, or go is not possible in this state. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Something has changed since what the signer was shown. */
             412: {
                 headers: {
                     [name: string]: unknown;
