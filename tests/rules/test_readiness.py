@@ -59,6 +59,7 @@ def test_walks_of_one_day_add_up_with_the_lightest_pack():
 def test_days_add_up_to_more_than_any_route_and_still_have_hours():
     many = [walk(km=200, key=str(number)) for number in range(6)]
     assert item(Subject.LONGEST_DAY, known(*many)).shown == 1200
+    assert Trip(None, (TripDay(1200, 0, 0, None),)).hardest.hours == 200
 
 
 def test_a_pack_counts_from_a_walk_of_three_km_on():

@@ -37,7 +37,7 @@ class TripDay:
     @property
     def hours(self) -> float:
         """Moving hours by Naismith's rule, by which days are compared with each other."""
-        return naismith_h(self.distance_km, self.ascent_m or 0)
+        return _hours(self.distance_km, self.ascent_m or 0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,8 +85,8 @@ class Walk:
 
     @property
     def hours(self) -> float:
-        """Moving hours by Naismith's rule; the walks of one day may add up to more than any route."""
-        return naismith_h(min(self.distance_km, ROUTE_MAX_KM), self.ascent_m)
+        """Moving hours by Naismith's rule."""
+        return _hours(self.distance_km, self.ascent_m)
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,3 +148,8 @@ def _joined(walks: list[Walk]) -> Walk:
         min(walk.pack_kg for walk in walks),
         longest.effort,
     )
+
+
+def _hours(distance_km: float, ascent_m: float) -> float:
+    """What is logged for one day may add up to more than any route, and still has hours."""
+    return naismith_h(min(distance_km, ROUTE_MAX_KM), ascent_m)
