@@ -86,6 +86,8 @@ POLICY: dict[str, tuple[str, str]] = {
     "listSuggestions": (BY_COOKIE, FOUND),
     "decideProgressions": (BY_COOKIE, FOUND),
     "readLoad": (BY_COOKIE, FOUND),
+    "readReadiness": (BY_COOKIE, FOUND),
+    "signReadiness": (BY_COOKIE, FOUND),
     "listAlternatives": (BY_EITHER, NONE),
     "listSources": (BY_EITHER, NONE),
     "listFlags": (BY_COOKIE, OWN),
@@ -122,6 +124,7 @@ def bodies() -> dict[str, Any]:
         "screenClient": {"answers": _WELL},
         "printClassSheet": {"title": "Steps", "movements": [{"exercise": "step-down", "variant": "rail"}]},
         "saveTrip": trip("Ours"),
+        "signReadiness": {"verdict": "defer", "words": "from outside", "digest": "0" * 64},
         "recordClearance": {"given_by": "Somebody"},
         "recordTest": {"code": "chair-stand-30s", "value": 12},
         "rateActivities": {"activities": [{"name": "stairs", "rating": 4}]},
@@ -185,6 +188,8 @@ def practice(house: House) -> Practice:
     result = house.post(f"/clients/{client_id}/tests", {"code": "chair-stand-30s", "value": 14, "note": MARKER})
     rating = house.post(f"/clients/{client_id}/functional-scales", {"activities": [{"name": MARKER, "rating": 3}]})
     house.http.put(f"{API}/clients/{client_id}/trip", json=trip(MARKER))
+    seen = house.get(f"/clients/{client_id}/readiness")["digest"]
+    house.post(f"/clients/{client_id}/readiness-notes", {"verdict": "defer", "words": MARKER, "digest": seen})
     phone = house.pair(client_id)
     phone.log("note_written", {"text": MARKER})
     phone.log("symptom_reported", {"symptom": "chest_pain", "note": MARKER})

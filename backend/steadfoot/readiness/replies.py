@@ -51,7 +51,7 @@ def digest_of(shown: ReadinessShown) -> str:
 
 def notes_of(rows: Sequence[ReadinessNote]) -> list[SignedNote]:
     """Answer the notes, newest first as they come: each but the first was superseded by the one before it."""
-    newer = [None, *(row.signed_at for row in rows[:-1])]
+    newer = [None, *(row.signed_at for row in rows)]
     return [
         SignedNote(
             id=row.id,
@@ -62,5 +62,5 @@ def notes_of(rows: Sequence[ReadinessNote]) -> list[SignedNote]:
             superseded_at=superseded,
             shown=ReadinessShown.model_validate(json.loads(row.shown)),
         )
-        for row, superseded in zip(rows, newer, strict=True)
+        for row, superseded in zip(rows, newer, strict=False)
     ]

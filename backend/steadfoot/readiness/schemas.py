@@ -6,7 +6,7 @@ from typing import Annotated
 
 from pydantic import BaseModel, Field, StringConstraints
 
-from steadfoot.core.texts import Inward, Note
+from steadfoot.core.texts import Inward, Words
 from steadfoot.rules.norms import TestSide
 from steadfoot.rules.readiness import Verdict
 from steadfoot.rules.readiness_items import Closing, Doubt, EvidenceKind, Mark, Subject
@@ -120,7 +120,7 @@ class ReadinessNoteBody(Inward):
     """A note to sign: go as planned, go with changes, or not yet, with the reasons in words."""
 
     verdict: Verdict
-    words: Annotated[Note, StringConstraints(strip_whitespace=True, min_length=1)]
+    words: Words
     digest: Annotated[str, StringConstraints(pattern=DIGEST_PATTERN)] = Field(
         description="The digest of what was shown to the person who signs."
     )
