@@ -130,9 +130,22 @@ def test_sides_differ_where_the_lower_is_less_than_nine_tenths(left, differ):
     assert (Doubt.SIDES_DIFFER in item(Subject.HEEL_RISE, known(tests=tests)).doubts) is differ
 
 
-def test_two_sides_at_nothing_do_not_differ():
-    tests = taken(TestCode.STEP_DOWN, 0, TestSide.LEFT), taken(TestCode.STEP_DOWN, 0, TestSide.RIGHT)
-    assert Doubt.SIDES_DIFFER not in item(Subject.STEP_DOWN, known(tests=tests)).doubts
+@pytest.mark.parametrize(("right", "differ"), [(0, False), (1, False), (2, True)])
+def test_sides_differ_in_points_where_they_have_another_grade(right, differ):
+    """Of points for faults one is no tenth: from 0 to 1 the grade is the same."""
+    tests = taken(TestCode.STEP_DOWN, 0, TestSide.LEFT), taken(TestCode.STEP_DOWN, right, TestSide.RIGHT)
+    assert (Doubt.SIDES_DIFFER in item(Subject.STEP_DOWN, known(tests=tests)).doubts) is differ
+
+
+def test_sides_that_both_show_nothing_do_not_differ():
+    tests = taken(HEEL, 0, TestSide.LEFT), taken(HEEL, 0, TestSide.RIGHT)
+    assert Doubt.SIDES_DIFFER not in item(Subject.HEEL_RISE, known(tests=tests)).doubts
+
+
+def test_results_are_told_left_before_right_whichever_came_first():
+    tests = taken(HEEL, 24, TestSide.RIGHT, 20), taken(HEEL, 24, TestSide.LEFT)
+    found = item(Subject.HEEL_RISE, known(tests=tests))
+    assert [one.side for one in found.evidence] == [TestSide.LEFT, TestSide.RIGHT]
 
 
 @pytest.mark.parametrize(

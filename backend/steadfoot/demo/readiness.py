@@ -105,7 +105,11 @@ def _test(
     for code, values in known.tests.items():
         for value, side in zip(values, _SIDES if len(values) > 1 else (None,), strict=True):
             assessment.record(
-                session, access, client_id, TestBody(code=code, value=value, side=side, taken_on=day), now
+                session,
+                access,
+                client_id,
+                TestBody.model_validate({"code": code, "value": value, "side": side, "taken_on": day.isoformat()}),
+                now,
             )
 
 

@@ -9,7 +9,7 @@ from typing import Annotated, Final
 from steadfoot.rules.adherence import WEEK_DAYS
 from steadfoot.rules.baseline import read
 from steadfoot.rules.baseline_catalogue import TESTS, BaselineTest, TestCode
-from steadfoot.rules.norms import NoReference, Person, Reference, Shape
+from steadfoot.rules.norms import NoReference, Person, Reference, Shape, TestSide
 from steadfoot.rules.norms_tables import STEP_DOWN_CUTS
 from steadfoot.rules.pain import Thresholds, Zone, zone
 from steadfoot.rules.readiness_facts import Known, Taken, Trip, Walk
@@ -161,7 +161,8 @@ def strength_items(known: Known) -> Iterator[Item]:
 
 
 def _newest(tests: Sequence[Taken], code: TestCode) -> list[Taken]:
-    return list({one.side: one for one in tests if one.code is code}.values())
+    newest = {one.side: one for one in tests if one.code is code}
+    return [newest[side] for side in (None, TestSide.LEFT, TestSide.RIGHT) if side in newest]
 
 
 def _could_be_read(code: TestCode, person: Person) -> bool:
@@ -219,7 +220,7 @@ def _asked(found: Reference) -> float:
 def _test_mark(test: BaselineTest, value: float, asked: float) -> Mark:
     """Answer the mark; near is what the error of measurement might hide, where that is known, else four fifths."""
     if test.lower_is_better:
-        return Mark.SHOWN if value <= asked else Mark.NEAR if value < STEP_DOWN_CUTS[1] else Mark.NOT_SHOWN
+        return _graded(value)
     if test.mdc is None:
         return mark_of(value, asked)
     return Mark.SHOWN if value >= asked else Mark.NEAR if asked - value < test.mdc else Mark.NOT_SHOWN
@@ -241,5 +242,14 @@ def _test_doubts(
 
 
 def _even(test: BaselineTest, newest: Sequence[Taken]) -> bool:
-    values = sorted((one.value for one in newest), reverse=test.lower_is_better)
-    return even_enough(values[0], values[1], lower_is_better=test.lower_is_better) is not False
+    """Answer whether both sides are alike: of points for faults the grade, else ``even_enough``."""
+    values = sorted(one.value for one in newest)
+    if test.lower_is_better:
+        return len({_graded(value) for value in values}) == 1
+    return even_enough(values[0], values[1]) is not False
+
+
+def _graded(points: float) -> Mark:
+    if points < STEP_DOWN_CUTS[0]:
+        return Mark.SHOWN
+    return Mark.NEAR if points < STEP_DOWN_CUTS[1] else Mark.NOT_SHOWN

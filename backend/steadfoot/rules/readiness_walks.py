@@ -118,7 +118,7 @@ def evidence_of(walk: Walk, value: float) -> Evidence:
 
 
 def _quantity(quantity: _Quantity, asked: float, days: Sequence[Walk], known: Known) -> Item:
-    best = max(days, key=lambda day: _by(day, quantity.subject), default=None)
+    best = max(days, key=lambda day: (_by(day, quantity.subject), day.day), default=None)
     if best is None:
         return _no_walk(quantity.subject, quantity.unit, asked, _LINE, known)
     shown = _by(best, quantity.subject)
@@ -180,7 +180,7 @@ def _whole_day(hardest: TripDay, days: Sequence[Walk], known: Known) -> Item:
     said = {one: _of(hardest, one.subject) for one in _QUANTITIES}
     unsaid = (Doubt.TRIP_NOT_SAID,) if None in said.values() else ()
     asked = {one: value for one, value in said.items() if value}
-    best = max(days, key=lambda day: min(_by(day, one.subject) / value for one, value in asked.items()), default=None)
+    best = max(days, key=lambda day: (_least_part(day, asked), day.day), default=None)
     if best is None:
         none = _no_walk(Subject.WHOLE_DAY, "", None, _WHOLE, known)
         return replace(none, doubts=(*unsaid, *none.doubts))
@@ -198,6 +198,10 @@ def _whole_day(hardest: TripDay, days: Sequence[Walk], known: Known) -> Item:
         closing=Closing.NOTHING if mark is Mark.SHOWN else Closing.GROW,
         weeks=_weeks_together({one.step: _more(one, best, value) for one, value in asked.items()}),
     )
+
+
+def _least_part(day: Walk, asked: dict[_Quantity, float]) -> float:
+    return min(_by(day, one.subject) / value for one, value in asked.items())
 
 
 def _more(quantity: _Quantity, best: Walk, asked: float) -> int:

@@ -40,12 +40,12 @@ export function Bars({ item }: { item: ReadinessItem }) {
   const { parts, asked, shown, low, high, unit, at_most } = item;
   if (parts.length > 0) {
     return (
-      <>
+      <div class="rdy-parts">
         {parts.map((part) => (
           <Pair key={part.subject} name={t(`rdy_${part.subject}`)} atMost={false} range={null}
             asked={{ value: part.asked, words: partAmount(part.asked, part) }} shown={{ value: part.shown, words: partAmount(part.shown, part) }} />
         ))}
-      </>
+      </div>
     );
   }
   if (asked === null) return null;

@@ -3,6 +3,7 @@ import { dayShort, daysBetween, fullDate } from '../../shared/dates';
 import { Button, ButtonLink } from '../../shared/form/Button';
 import { Link } from '../../shared/router';
 import { useResource } from '../api/resource';
+import { me } from '../api/session';
 import type { Client, Readiness, ReadinessShown } from '../api/types';
 import { SILENT_DAYS } from '../parts/heard';
 import { ReadFailure } from '../parts/status';
@@ -84,6 +85,7 @@ export function ReadinessPage({ params }: { params: Record<string, string> }) {
   return (
     <main class="readiness-page">
       <h1>{name ? t('rdyTitleOf', { name }) : t('rdyTitle')}</h1>
+      {readiness.data && me.value && <p class="soft">{t('rdyAsOf', { practice: me.value.practice.name, date: fullDate(readiness.data.shown.as_of) })}</p>}
       <p class="actions screen-only"><Link to={`/clients/${id}`}>{name ? t('backToPerson', { name }) : t('personTitle')}</Link> <Button small kind="quiet" onClick={() => print()}>{t('printPage')}</Button></p>
       <p class="urgent">{t('rdyCaution')}</p>
       <ReadFailure failure={failure} asOf={readiness.asOf} onRetry={() => void Promise.all([client.reload(), readiness.reload()])} />
