@@ -33,11 +33,13 @@ function Sure({ client, item }: { client: string; item: ReadinessItem }) {
       {item.evidence.length === 0 && item.subject !== 'pain_at_rest' && <p class="soft">{t('rdyNoEvidence')}</p>}
       {item.evidence.length > 0 && <ul class="evidence">{item.evidence.map((one) => <li key={one.id}><Proof client={client} one={one} item={item} /></li>)}</ul>}
       <p>{doubtWords(item).join(' ')}</p>
-      <details class="screen-only note">
-        <summary>{t('rdyWhyLine')}<span class="sr">: {subjectWords(item)}</span></summary>
-        <p>{t(KINDS[item.kind])}: <span lang="en">{item.note}.</span></p>
-        <Citation code={item.source} />
-      </details>
+      {item.asked !== null && (
+        <details class="screen-only note">
+          <summary>{t('rdyWhyLine')}<span class="sr">: {subjectWords(item)}</span></summary>
+          <p>{t(KINDS[item.kind])}: <span lang="en">{item.note}.</span></p>
+          <Citation code={item.source} />
+        </details>
+      )}
     </>
   );
 }
