@@ -11,6 +11,7 @@ import { LoadPage } from './load/LoadPage';
 import { ScreeningPage } from './screening/ScreeningPage';
 import { SourcesPage } from './sources/SourcesPage';
 import { TestsPage } from './assessment/TestsPage';
+import { TripPage } from './trip/TripPage';
 import { t } from './words';
 
 /** Every page of the desk. The first that fits is shown. */
@@ -25,6 +26,7 @@ export const routes: readonly Route[] = [
   { path: '/clients/:id/load', page: LoadPage, title: () => t('loadTitle') },
   { path: '/sources', page: SourcesPage, title: () => t('sourcesTitle') },
   { path: '/clients/:id/tests', page: TestsPage, title: () => t('tstTitle') },
+  { path: '/clients/:id/trip', page: TripPage, title: () => t('trpTitle') },
   ...editorRoutes,
 ];
 export const otherwise: Route = { path: '/', page: NotFound, title: () => t('notFoundTitle') };

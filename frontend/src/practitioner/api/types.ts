@@ -87,3 +87,14 @@ export type TestResult = Schemas['ResultOut'];
 export type TestItem = Schemas['TestItem'];
 export type ClientTests = Schemas['ClientTests'];
 export type Load = Schemas['LoadOut'];
+
+export type Trip = Schemas['TripOut'];
+export type TripBody = Schemas['TripBody'];
+export type TripLeg = Schemas['LegOut'];
+export type LegBody = Schemas['LegBody'];
+export type Ground = Schemas['Ground'];
+export type FromFile = Schemas['FromFile'];
+export type Slopes = Schemas['SlopesOut'];
+export type RouteReading = Schemas['ReadingOut'];
+export type Demand = Schemas['DemandOut'];
+export type LegDemand = Schemas['LegDemandOut'];

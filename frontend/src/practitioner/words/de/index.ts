@@ -11,6 +11,7 @@ import sheet from './sheet';
 import shell from './shell';
 import tests from './tests';
 import timeline from './timeline';
+import trip from './trip';
 
-const de: Translation<typeof en> = { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...intake, ...tests };
+const de: Translation<typeof en> = { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...intake, ...tests, ...trip };
 export default de;
