@@ -112,6 +112,8 @@ def _desk_paths(demo: Demo) -> dict[str, str]:
         "screening": f"/desk/clients/{emil}/screening",
         "tests": f"/desk/clients/{emil}/tests",
         "load": f"/desk/clients/{emil}/load",
+        "trip": f"/desk/clients/{emil}/trip",
+        "trip without legs": f"/desk/clients/{marek}/trip",
         "sources": "/desk/sources",
         "program": f"/desk/clients/{emil}/program",
         "first program": f"/desk/clients/{marek}/program",
