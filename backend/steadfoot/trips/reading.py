@@ -27,6 +27,17 @@ class LegTooLong(ValueError):
         )
 
 
+class HeightsPastBelief(ValueError):
+    """A leg that goes up and down by more than its length: its number."""
+
+    def __init__(self, leg: int) -> None:
+        self.leg = leg
+        super().__init__(
+            f"Leg {leg} goes up and down by more than its length: its heights scatter too much to be believed. "
+            "Type this leg instead."
+        )
+
+
 class NoLength(ValueError):
     """A leg without length."""
 
@@ -77,6 +88,8 @@ def _check(number: int, route: Route) -> None:
         raise LegTooLong(number, route.distance_m / _M_PER_KM)
     if not route.distance_m:
         raise NoLength
+    if (route.ascent_m or 0) + (route.descent_m or 0) > route.distance_m:
+        raise HeightsPastBelief(number)
 
 
 def _leg(day: int, route: Route, remarks: list[str]) -> LegOut:

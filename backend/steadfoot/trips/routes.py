@@ -10,7 +10,6 @@ from starlette.concurrency import run_in_threadpool
 from steadfoot.core.database import ReadSession, Turns, WriteSession
 from steadfoot.core.limits import Limiter
 from steadfoot.core.problems import not_found
-from steadfoot.core.texts import JSON_INT
 from steadfoot.identity import service as identity
 from steadfoot.identity.access import ByPractitioner, Now
 from steadfoot.rules.dose import DISTANCE_MAX_KM
@@ -21,13 +20,13 @@ from steadfoot.trips.schemas import DemandOut, ReadingOut, TripBody, TripOut
 
 router = APIRouter(prefix="/api/v1", tags=["trips"])
 IfMatch = Annotated[str | None, Header(max_length=40, description='ETag that the change was made from; "0": none yet.')]
-Days = Annotated[int | None, Query(ge=1, le=LEGS_MAX, description="Cut into days of even moving time"), JSON_INT]
+Days = Annotated[int | None, Query(ge=1, le=LEGS_MAX, description="Cut into days of even moving time")]
 CutKm = Annotated[float, Query(gt=0, le=DISTANCE_MAX_KM * LEGS_MAX)]
 _STALE: dict[int | str, dict[str, Any]] = {412: {"description": "Someone else changed it first."}}
 _LARGE: dict[int | str, dict[str, Any]] = {413: {"description": "More bytes than are taken."}}
 _IN_MEMORY_BYTES: Final = 1_000_000
 _READINGS: Final = Limiter(tries=120, window_s=3600)
-_turns: Final = Turns(2)
+_turns: Final = Turns(1)
 _UPLOAD: Final = re.compile(r"/api/v1/clients/[^/]+/trip/readings")
 _BODY: Final = {"requestBody": {"required": True, "content": {"application/gpx+xml": {"schema": {"type": "string"}}}}}
 

@@ -11,8 +11,8 @@ from steadfoot.rules.route import HEIGHT_MAX_M, HEIGHT_MIN_M, ROUTE_MAX_KM
 from steadfoot.trips.gpx import LEGS_MAX, POINTS_MAX, SEGMENTS_MAX
 from steadfoot.trips.plan import Ground
 
-STRETCHES_MAX = 2000
-"""1000 of 100 m in the longest leg, and two more at each break."""
+STRETCHES_MAX = 2500
+"""1000 of 100 m in the longest leg, and three more at each break."""
 REMARKS_MAX = 12
 _ROUNDING_M = 1.0
 _SLACK = 0.01
@@ -23,7 +23,9 @@ DistanceKm = Annotated[float, Field(gt=0, le=dose.DISTANCE_MAX_KM), JSON_NUMBER]
 ClimbM = Annotated[float, Field(ge=0, le=dose.DISTANCE_MAX_KM * _M), JSON_NUMBER]
 PackKg = Annotated[float, Field(ge=0, le=dose.PACK_MAX_KG), JSON_NUMBER]
 HeightM = Annotated[float, Field(ge=HEIGHT_MIN_M, le=HEIGHT_MAX_M), JSON_NUMBER]
-RiseM = Annotated[float, Field(ge=-HEIGHT_MAX_M, le=HEIGHT_MAX_M), JSON_NUMBER]
+_RISE_MAX_M = HEIGHT_MAX_M - HEIGHT_MIN_M
+RiseM = Annotated[float, Field(ge=-_RISE_MAX_M, le=_RISE_MAX_M), JSON_NUMBER]
+CountedM = Annotated[float, Field(ge=0, le=_RISE_MAX_M * POINTS_MAX), JSON_NUMBER]
 WayM = Annotated[float, Field(ge=0, le=ROUTE_MAX_KM * _M), JSON_NUMBER]
 LongM = Annotated[float, Field(gt=0, le=ROUTE_MAX_KM * _M), JSON_NUMBER]
 DayNumber = Annotated[int, Field(ge=1, le=LEGS_MAX), JSON_INT]
@@ -43,8 +45,8 @@ class CountedPart(Inward):
     """Ascent and descent if a height counts once it lies so many metres from the last one counted."""
 
     threshold_m: Annotated[int, Field(ge=0, le=100), JSON_INT]
-    ascent_m: ClimbM
-    descent_m: ClimbM
+    ascent_m: CountedM
+    descent_m: CountedM
 
 
 class FromFile(Inward):

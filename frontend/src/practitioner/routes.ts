@@ -12,6 +12,7 @@ import { ReadinessPage } from './readiness/ReadinessPage';
 import { ScreeningPage } from './screening/ScreeningPage';
 import { SourcesPage } from './sources/SourcesPage';
 import { TestsPage } from './assessment/TestsPage';
+import { TripPage } from './trip/TripPage';
 import { t } from './words';
 
 /** Every page of the desk. The first that fits is shown. */
@@ -27,6 +28,7 @@ export const routes: readonly Route[] = [
   { path: '/clients/:id/readiness', page: ReadinessPage, title: () => t('rdyTitle') },
   { path: '/sources', page: SourcesPage, title: () => t('sourcesTitle') },
   { path: '/clients/:id/tests', page: TestsPage, title: () => t('tstTitle') },
+  { path: '/clients/:id/trip', page: TripPage, title: () => t('trpTitle') },
   ...editorRoutes,
 ];
 export const otherwise: Route = { path: '/', page: NotFound, title: () => t('notFoundTitle') };

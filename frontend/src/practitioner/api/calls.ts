@@ -1,6 +1,6 @@
 /** Every write of these pages, one function each. All throw RequestFailed. */
 import { request } from './request';
-import type { Action, Choice, Client, ClientFields, Decided, Device, Invitation, Message, Progressed, ReadinessNote, Retry, Screening, ScreeningAnswers, TestResult, Verdict } from './types';
+import type { Action, Choice, Client, ClientFields, Decided, Device, Invitation, Message, Progressed, ReadinessNote, Retry, RouteReading, Screening, ScreeningAnswers, TestResult, Trip, TripBody, Verdict } from './types';
 
 const data = async <T>(method: 'POST' | 'PATCH', path: string, body?: unknown, ifMatch?: string | null): Promise<T> =>
   (await request<T>(method, path, { body, ifMatch })).data;
@@ -39,3 +39,10 @@ export const withdrawRating = (scale: string) => data<unknown>('POST', `/functio
 /** Sign a note for what `digest` names; 412 when something has changed since. */
 export const signReadiness = (client: string, note: { verdict: Verdict; words: string; digest: string }) =>
   data<ReadinessNote>('POST', `/clients/${client}/readiness-notes`, note);
+
+/** The whole trip; with the tag of what was read, a colleague's change in between is answered 412. */
+export const saveTrip = (client: string, body: TripBody, ifMatch: string | null) => request<Trip>('PUT', `/clients/${client}/trip`, { body, ifMatch });
+export const removeTrip = (client: string, ifMatch: string | null) => request<void>('DELETE', `/clients/${client}/trip`, { ifMatch });
+/** What a GPX file says; nothing is saved. `cut`: "days=5" or "cut_km=12&cut_km=25"; empty: as the file has it. */
+export const readRoute = async (client: string, file: Blob, cut: string): Promise<RouteReading> =>
+  (await request<RouteReading>('POST', `/clients/${client}/trip/readings${cut && `?${cut}`}`, { file })).data;

@@ -27,6 +27,8 @@ export interface Reply<T> {
 }
 interface Options {
   body?: unknown;
+  /** Sent as it is, instead of a body of JSON. */
+  file?: Blob;
   ifMatch?: string | null | undefined;
   /** Only where there is none of it yet: else it is answered 412. */
   ifNoneYet?: boolean;
@@ -34,6 +36,8 @@ interface Options {
 
 /** Longer than any answer takes; after it the person is told instead of left waiting. House value, milliseconds. */
 const PATIENCE_MS = 20_000;
+/** A large file over a slow line, and its reading. House value, milliseconds. */
+const PATIENCE_FILE_MS = 300_000;
 const BASE = '/api/v1';
 
 let onSignedOut = (): void => {};
@@ -58,11 +62,12 @@ async function failureOf(response: Response): Promise<Failure> {
   return { kind: 'problem', problem, retryAfterS: seconds > 0 ? Math.ceil(seconds) : null };
 }
 
-function optionsOf(method: string, { body, ifMatch, ifNoneYet }: Options): RequestInit {
+function optionsOf(method: string, { body, file, ifMatch, ifNoneYet }: Options): RequestInit {
   const headers: Record<string, string> = { Accept: 'application/json' };
   if (body !== undefined) headers['Content-Type'] = 'application/json';
   if (ifMatch) headers['If-Match'] = ifMatch;
   if (ifNoneYet) headers['If-None-Match'] = '*';
+  if (file) return { method, headers: { ...headers, 'Content-Type': 'application/gpx+xml' }, signal: AbortSignal.timeout(PATIENCE_FILE_MS), body: file };
   return { method, headers, signal: AbortSignal.timeout(PATIENCE_MS), ...(body !== undefined && { body: JSON.stringify(body) }) };
 }
 

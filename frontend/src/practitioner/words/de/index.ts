@@ -12,6 +12,7 @@ import sheet from './sheet';
 import shell from './shell';
 import tests from './tests';
 import timeline from './timeline';
+import trip from './trip';
 
-const de: Translation<typeof en> = { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...intake, ...tests, ...readiness };
+const de: Translation<typeof en> = { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...intake, ...tests, ...readiness, ...trip };
 export default de;

@@ -10,5 +10,6 @@ import sheet from './sheet';
 import shell from './shell';
 import tests from './tests';
 import timeline from './timeline';
+import trip from './trip';
 
-export default { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...intake, ...tests, ...readiness } as const;
+export default { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...intake, ...tests, ...readiness, ...trip } as const;
