@@ -1,8 +1,11 @@
 """Readiness by whole days: all that the hardest day asks on one day, and long days that follow each other."""
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
-from steadfoot.rules.readiness_facts import Trip
+from steadfoot.rules.readiness import readiness
+from steadfoot.rules.readiness_facts import Trip, TripDay
 from steadfoot.rules.readiness_items import Closing, Mark, Subject
 from tests.rules.readiness_people import LEG, TRIP, item, items, known, walk
 
@@ -94,3 +97,44 @@ def test_no_walk_at_all_is_unknown_everywhere_and_asks_for_one():
         assert (found[subject].mark, found[subject].closing) == (Mark.UNKNOWN, Closing.LOG_A_WALK)
         assert (found[subject].shown, found[subject].weeks, found[subject].in_time) == (None, None, None)
     assert (found[Subject.EFFORT].mark, found[Subject.EFFORT].closing) == (Mark.UNKNOWN, Closing.RATE_A_WALK)
+
+
+WALKED = (
+    Subject.LONGEST_DAY,
+    Subject.ASCENT,
+    Subject.DESCENT,
+    Subject.PACK,
+    Subject.WHOLE_DAY,
+    Subject.DAYS_IN_A_ROW,
+)
+walks = st.builds(
+    walk,
+    days_ago=st.integers(0, 50),
+    km=st.floats(0, 200),
+    up=st.floats(0, 10_000),
+    down=st.floats(0, 10_000),
+    pack=st.floats(0, 300),
+    effort=st.none() | st.integers(0, 10),
+)
+lengths = st.none() | st.floats(0, 100_000)
+days = st.builds(TripDay, st.floats(0.1, 6000), lengths, lengths, st.none() | st.floats(0, 60))
+
+
+@settings(max_examples=50, deadline=None)
+@given(st.lists(days, min_size=1, max_size=8), st.lists(walks, max_size=8))
+def test_whatever_is_asked_and_logged_each_item_has_an_answer_that_can_be(asked, logged):
+    for one in readiness(Trip(TRIP.starts_on, tuple(asked)), known(*logged)).items:
+        assert (one.mark is Mark.UNKNOWN) == (one.shown is None and not one.parts)
+        assert (one.closing is Closing.NOTHING) == (one.mark is Mark.SHOWN)
+        assert one.low is None or 0 <= one.low <= one.shown <= one.high
+        assert one.weeks is None or (one.weeks == 0) == (one.mark is Mark.SHOWN)
+
+
+@settings(max_examples=50, deadline=None)
+@given(st.lists(days, min_size=1, max_size=8), st.lists(walks, min_size=1, max_size=8, unique_by=lambda one: one.day))
+def test_a_walk_on_a_day_of_its_own_never_makes_a_mark_worse(asked, logged):
+    trip = Trip(TRIP.starts_on, tuple(asked))
+    before, after = items(known(*logged[:-1]), trip), items(known(*logged), trip)
+    for subject in set(WALKED) & set(after):
+        if before[subject].mark is not Mark.UNKNOWN:
+            assert list(Mark).index(after[subject].mark) <= list(Mark).index(before[subject].mark)

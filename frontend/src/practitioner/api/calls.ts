@@ -39,6 +39,7 @@ export const withdrawRating = (scale: string) => data<unknown>('POST', `/functio
 /** Sign a note for what `digest` names; 412 when something has changed since. */
 export const signReadiness = (client: string, note: { verdict: Verdict; words: string; digest: string }) =>
   data<ReadinessNote>('POST', `/clients/${client}/readiness-notes`, note);
+
 /** The whole trip; with the tag of what was read, a colleague's change in between is answered 412. */
 export const saveTrip = (client: string, body: TripBody, ifMatch: string | null) => request<Trip>('PUT', `/clients/${client}/trip`, { body, ifMatch });
 export const removeTrip = (client: string, ifMatch: string | null) => request<void>('DELETE', `/clients/${client}/trip`, { ifMatch });

@@ -15,7 +15,7 @@ const HIGH = 10;
 /** Asked is outlined as a plan is, shown is solid; the thin line over its end is what it may truly be; unknown is dotted ground. */
 function Bar({ kind, part, range }: { kind: 'asked' | 'shown' | 'unknown'; part: number; range?: readonly [number, number] | null }) {
   return (
-    <svg class={`rdy-bar ${kind}`} viewBox={`0 0 ${WIDE} ${HIGH}`} preserveAspectRatio="none" aria-hidden="true">
+    <svg class={`rdy-bar rdy-${kind}`} viewBox={`0 0 ${WIDE} ${HIGH}`} preserveAspectRatio="none" aria-hidden="true">
       <rect x={0.5} y={1} width={Math.max(part * WIDE - 1, 0.5)} height={HIGH - 2} />
       {range && <path d={`M${range[0] * WIDE} ${HIGH / 2}H${range[1] * WIDE}`} />}
     </svg>

@@ -12,9 +12,9 @@ const KINDS = { published: 'rulePublished', derived: 'ruleDerived', house: 'rule
 function MarkOf({ mark }: { mark: Mark }) {
   return (
     <span class="rdy-mark">
-      <svg class={mark} viewBox="0 0 76 62" aria-hidden="true">
+      <svg class={`rdy-${mark}`} viewBox="0 0 76 62" aria-hidden="true">
         <path d={outlineAt(MARKS.indexOf(mark))} />
-        {mark === 'near' && <path class="half" d="M6 33H72C72 46 60 54 40 55S6 48 6 33Z" />}
+        {mark === 'near' && <path class="rdy-half" d="M6 33H72C72 46 60 54 40 55S6 48 6 33Z" />}
       </svg>
       <b>{t(`rdyMark_${mark}`)}</b>
     </span>

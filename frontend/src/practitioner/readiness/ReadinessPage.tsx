@@ -1,5 +1,5 @@
 import './readiness.css';
-import { dayShort, daysBetween, fullDate } from '../../shared/dates';
+import { dayAndMonth, daysBetween, fullDate } from '../../shared/dates';
 import { Button, ButtonLink } from '../../shared/form/Button';
 import { Link } from '../../shared/router';
 import { useResource } from '../api/resource';
@@ -26,7 +26,7 @@ function whenWords({ trip, weeks_left, weeks_to_build, as_of }: ReadinessShown):
 
 function heardWords({ heard_on, as_of }: ReadinessShown): string {
   if (!heard_on) return t('rdyNeverHeard');
-  return t(daysBetween(heard_on, as_of) < SILENT_DAYS ? 'rdyHeard' : 'rdySilent', { day: dayShort(heard_on) });
+  return t(daysBetween(heard_on, as_of) < SILENT_DAYS ? 'rdyHeard' : 'rdySilent', { day: dayAndMonth(heard_on) });
 }
 
 function Trip({ client, shown }: { client: string; shown: ReadinessShown }) {

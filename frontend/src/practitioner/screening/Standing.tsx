@@ -14,8 +14,8 @@ export function Standing({ client }: { client: string }) {
         <Link class="btn small quiet" to={`/clients/${client}/screening`}>{t('scrTitle')}</Link>
         <Link class="btn small quiet" to={`/clients/${client}/tests`}>{t('tstTitle')}</Link>
         <Link class="btn small quiet" to={`/clients/${client}/load`}>{t('loadTitle')}</Link>
-        <Link class="btn small quiet" to={`/clients/${client}/readiness`}>{t('rdyTitle')}</Link>
         <Link class="btn small quiet" to={`/clients/${client}/trip`}>{t('trpTitle')}</Link>
+        <Link class="btn small quiet" to={`/clients/${client}/readiness`}>{t('rdyTitle')}</Link>
       </p>
     </nav>
   );

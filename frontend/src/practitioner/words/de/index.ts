@@ -14,5 +14,5 @@ import tests from './tests';
 import timeline from './timeline';
 import trip from './trip';
 
-const de: Translation<typeof en> = { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...intake, ...tests, ...trip, ...readiness };
+const de: Translation<typeof en> = { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...intake, ...tests, ...readiness, ...trip };
 export default de;

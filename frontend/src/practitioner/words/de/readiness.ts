@@ -63,7 +63,7 @@ export default {
   rdyNoEvidence: 'Noch kein Beleg.',
   rdyWalkOf: 'Wanderung vom {day}', rdyWalkRated: 'Wanderung vom {day}, {value}', rdyPainOf: 'am {day} {value}', rdyTestOf: 'Messung vom {day}, {value}', rdyTestSide: 'Messung vom {day}, {side} {value}',
   rdyClose_nothing: 'Nichts; es ist gezeigt.',
-  rdyClose_grow: { one: 'Wanderungen, die um die Schritte der Saison wachsen: etwa {n} Woche.', other: 'Wanderungen, die um die Schritte der Saison wachsen: etwa {n} Wochen.' },
+  rdyClose_grow: { one: 'In Schritten der Saison steigern: etwa {n} Woche.', other: 'In Schritten der Saison steigern: etwa {n} Wochen.' },
   rdyClose_say_trip: 'Bei den Tagen der Tour eingeben.',
   rdyClose_log_a_walk: 'Eine Wanderung, auf dem Telefon eingetragen, mit Strecke, Höhen und Rucksack.',
   rdyClose_two_in_a_row: 'Lange Wanderungen an zwei Tagen hintereinander, etwa am Wochenende: eine Woche.',

@@ -12,4 +12,4 @@ import tests from './tests';
 import timeline from './timeline';
 import trip from './trip';
 
-export default { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...intake, ...tests, ...trip, ...readiness } as const;
+export default { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...intake, ...tests, ...readiness, ...trip } as const;
