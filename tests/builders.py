@@ -179,3 +179,16 @@ def content(
             {"date": day.isoformat(), "session": found[0]["key"], "fixed_day": False} for day in days if day >= start
         ],
     }
+
+
+def season_plan(**more: Any) -> dict[str, Any]:
+    """A season of seven weeks from Thursday 11 June 2026 to a trip on Thursday 30 July."""
+    return {
+        "starts_on": "2026-06-11",
+        "trip_on": "2026-07-30",
+        "weekdays": ["mon", "wed", "sat"],
+        "strength_a_week": 2,
+        "walking": {"distance_km": 8, "ascent_m": 300, "pack_kg": 4},
+        "longest_day": {"distance_km": 14, "ascent_m": 700, "pack_kg": 7},
+        **more,
+    }

@@ -26,6 +26,7 @@ from steadfoot.intake import routes as intake_routes
 from steadfoot.monitoring import routes as monitoring_routes
 from steadfoot.monitoring.service import refresh_findings
 from steadfoot.programs import routes as program_routes
+from steadfoot.seasons import routes as season_routes
 from steadfoot.sheets import routes as sheet_routes
 
 _ROUTERS = (
@@ -35,6 +36,7 @@ _ROUTERS = (
     exercise_routes.router,
     program_routes.router,
     checkin_routes.router,
+    season_routes.router,
     monitoring_routes.router,
     sheet_routes.router,
 )
