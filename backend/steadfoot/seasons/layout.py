@@ -5,7 +5,7 @@ A lighter week does the same circuits with fewer rounds: volume down, effort kep
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from datetime import timedelta
+from datetime import date, timedelta
 from itertools import count, cycle
 
 from steadfoot.programs.content import (
@@ -39,16 +39,20 @@ class Frame:
 
 
 def lay_out(
-    season: SeasonPlan, base: ProgramContent | None, circuits: Sequence[Circuit], frame: Frame
+    season: SeasonPlan, base: ProgramContent | None, circuits: Sequence[Circuit], frame: Frame, today: date
 ) -> ProgramContent:
-    """Answer a content whose days from the season's start on are the season's; earlier ones stay as they were.
+    """Answer a content whose days are the season's from its start on, or from today where it began before.
+
+    Earlier days stay as they were in ``base``; without one the season's own are taken from its start.
 
     Raises:
         OutOfRange, NotPossible: as the rules say of the season.
     """
-    kept = _lived_through(season, base)
+    first = season.starts_on if base is None else max(season.starts_on, today)
+    kept = _lived_through(first, base)
     own = with_own_keys(circuits, [session for _, session in kept])
-    dated = [*kept, *_dated(season, own, frame.names)]
+    coming = (one for one in _dated(season, own, frame.names) if one[0].date >= first)
+    dated = [*kept, *coming]
     started = base.starts_on if base and kept else season.starts_on
     content = ProgramContent(
         title=frame.title,
@@ -62,13 +66,11 @@ def lay_out(
     return normalise(content)
 
 
-def _lived_through(season: SeasonPlan, base: ProgramContent | None) -> list[_Dated]:
+def _lived_through(first: date, base: ProgramContent | None) -> list[_Dated]:
     if base is None:
         return []
     sessions = {session.key: session for session in base.sessions}
-    return [
-        (day, sessions[day.session]) for day in base.days if day.date < season.starts_on and day.session in sessions
-    ]
+    return [(day, sessions[day.session]) for day in base.days if day.date < first and day.session in sessions]
 
 
 def with_own_keys(circuits: Sequence[Circuit], kept: Sequence[AnySession]) -> list[Circuit]:

@@ -38,7 +38,8 @@ def post_resumption(client_id: str, body: ResumeBody, access: ByPractitioner, se
 
 
 @router.post("/clients/{client_id}/season-plans/contents", operation_id="layOutSeason", responses=_NOT_POSSIBLE)
-def post_content(client_id: str, body: LayOutBody, access: ByPractitioner, session: ReadSession) -> ProgramContent:
+def post_content(
+    client_id: str, body: LayOutBody, access: ByPractitioner, session: ReadSession, at: Now
+) -> ProgramContent:
     """A season laid into a program, to look over and keep as a draft; nothing is saved."""
-    identity.client_of(session, access.practice_id, client_id)
-    return service.content_of(session, access.practice_id, body)
+    return service.content_of(session, access.practice_id, client_id, body, at)

@@ -101,13 +101,14 @@ def resumption(body: ResumeBody) -> Resumption:
     )
 
 
-def content_of(session: Session, practice_id: str, body: LayOutBody) -> ProgramContent:
+def content_of(session: Session, practice_id: str, client_id: str, body: LayOutBody, now: datetime) -> ProgramContent:
     """Answer the program that a season makes of another, or of a template's circuits; nothing is saved.
 
     Raises:
-        NotFound: no such template.
+        NotFound: unknown client, or another practice's; no such template.
         Invalid: a circuit is not there or none was chosen, or as for ``planned``.
     """
+    today = local_date(now, identity.client_of(session, practice_id, client_id).time_zone)
     template = template_of(session, practice_id, body.template) if body.template else None
     sessions = template.sessions if template else body.content.sessions if body.content else []
     there = {one.key: one for one in sessions if isinstance(one, Circuit)}
@@ -118,7 +119,7 @@ def content_of(session: Session, practice_id: str, body: LayOutBody) -> ProgramC
         raise _refused("circuits", "no_circuit", "Choose at least one circuit for the strength sessions.")
     title = body.content.title if body.content else template.name if template else body.trip_name
     frame = Frame(title or body.trip_name, body.trip_name, body.names)
-    return _or_invalid(lambda: lay_out(body.season, body.content, circuits, frame))
+    return _or_invalid(lambda: lay_out(body.season, body.content, circuits, frame, today))
 
 
 def _refused(field: str, code: str, text: str) -> Invalid:

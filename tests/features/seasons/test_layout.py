@@ -6,7 +6,7 @@ import pytest
 
 from steadfoot.programs.content import Circuit, ProgramContent
 from steadfoot.seasons.layout import with_own_keys
-from tests.builders import API, circuit, content, season_plan, step_down
+from tests.builders import API, PASSWORD, circuit, content, season_plan, step_down
 
 TRIP = "Harrowcomb traverse"
 
@@ -91,6 +91,18 @@ def test_days_lived_through_stay_and_what_was_planned_after_is_replaced(house, c
     ]
     assert program["starts_on"] == "2026-06-01"
     assert program["title"] == before["title"]
+
+
+def test_days_of_a_season_that_has_begun_stay_as_they_were(house, client_id, clock):
+    first = laid(house, client_id)
+    clock.forward(days=15)
+    house.http.post(f"{API}/sign-in", json={"email": "maren@thornwater.example", "password": PASSWORD})
+    second = laid(house, client_id, season=season_plan(weekdays=["tue", "fri", "sun"]), content=first, template=None)
+    assert [day for day in second["days"] if day["date"] < "2026-06-25"] == [
+        day for day in first["days"] if day["date"] < "2026-06-25"
+    ]
+    later = [date.fromisoformat(day["date"]).weekday() for day in second["days"] if day["date"] >= "2026-06-25"]
+    assert set(later[:-1]) == {1, 4, 6}
 
 
 def test_planned_again_a_walk_keeps_its_key_so_that_the_change_can_be_said(house, client_id):

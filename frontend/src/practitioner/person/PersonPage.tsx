@@ -84,7 +84,7 @@ export function PersonPage({ params }: { params: Record<string, string> }) {
         <h1>{data?.client.display_name ?? t('personLoading')}</h1>
         {data && <p class="soft">{headWords(data).join(' · ')}</p>}
         <span class="spacer" />
-        {data && <div class="screen-only actions"><ButtonLink small to={`/clients/${id}/program`}>{t('programLink')}</ButtonLink> {data.program && <PrintProgram client={data.client} />} <Button small kind="quiet" onClick={() => print()}>{t('printPage')}</Button></div>}
+        {data && <div class="screen-only actions"><ButtonLink small to={`/clients/${id}/program`}>{t('programLink')}</ButtonLink> <ButtonLink small to={`/clients/${id}/season`}>{t('seaTitle')}</ButtonLink> {data.program && <PrintProgram client={data.client} />} <Button small kind="quiet" onClick={() => print()}>{t('printPage')}</Button></div>}
       </div>
       {missing
         ? <p role="alert">{t('personMissing')}</p>
