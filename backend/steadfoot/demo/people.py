@@ -24,6 +24,7 @@ class Person:
         trip_in_weeks: when the trip begins, from today.
         paired: whether a phone was paired.
         cleared_by: who gave the go-ahead that their health asked for; None: none was needed.
+        season_weeks: for how many weeks before the trip their program was planned as a season; None: by hand.
     """
 
     name: str
@@ -37,6 +38,7 @@ class Person:
     kit: tuple[str, ...] = _ALL_KIT
     paired: bool = True
     cleared_by: str | None = None
+    season_weeks: int | None = None
 
 
 PEOPLE = (
@@ -143,7 +145,15 @@ PEOPLE = (
         weeks_in=3,
         trip_in_weeks=11,
     ),
-    Person("Bastian Kerr", 57, PACK, Habit(keeps=0.92, moves=0.3), weeks_in=5, trip_in_weeks=9),
+    Person(
+        "Bastian Kerr",
+        57,
+        PACK,
+        Habit(keeps=1.0, moves=0.0, notes={1: "The Saturday walk fits well. Took the dog."}),
+        weeks_in=3,
+        trip_in_weeks=4,
+        season_weeks=7,
+    ),
     Person("Nele Farrow", 48, FIRST_WEEKS, Habit(keeps=0.9), weeks_in=1, trip_in_weeks=13),
     Person("Jonna Stroud", 64, FIRST_WEEKS, weeks_in=0, trip_in_weeks=14, paired=False),
     Person("Marek Sorrel", 45, None, paired=False),

@@ -12,6 +12,7 @@ import { t } from '../words';
 import { About, Adherence } from './About';
 import { Aside } from './Aside';
 import { Flags } from './Flags';
+import { PauseLink } from '../season/PauseLink';
 import { Standing } from '../screening/Standing';
 import { PrintProgram } from '../sheets/PrintProgram';
 import { Strip } from './Strip';
@@ -57,6 +58,7 @@ function Body({ overview, now }: { overview: Overview; now: Date }) {
         <Standing client={id} />
         {!hasOpen && <Suggestions client={id} />}
         <Flags client={id} flags={overview.flags} />
+        <PauseLink overview={overview} />
         {hasOpen && <Suggestions client={id} />}
         <Aside client={id} zone={time_zone} />
         <Messages overview={overview} />

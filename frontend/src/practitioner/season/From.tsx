@@ -7,6 +7,7 @@ import { DateBox, TextBox } from '../editor/TextBox';
 import { t } from '../words';
 import type { Desk } from './desk';
 import { Measures } from './Measures';
+import { walkWords } from './phrases';
 import { addAway, removeAway } from './plan';
 import { WEEKDAYS, type Plan } from './types';
 
@@ -26,7 +27,7 @@ export function From({ desk }: { desk: Desk }) {
       <Counts plan={plan} set={set} />
       <Measures
         legend={t('seaWalking')}
-        hint={start.walked_on ? t('seaWalkedOn', { date: fullDate(start.walked_on) }) : t('seaWalkingAssumed')}
+        hint={start.walked_on ? t('seaWalkedOn', { walk: walkWords(start.walking), date: fullDate(start.walked_on) }) : t('seaWalkingAssumed')}
         level={plan.walking}
         onChange={(walking, thing) => set({ walking }, `walking-${thing}`)}
       />

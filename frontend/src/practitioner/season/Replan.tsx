@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { addDays, fullDate } from '../../shared/dates';
+import { addDays, fullDate, isLocalDate } from '../../shared/dates';
 import { Button } from '../../shared/form/Button';
 import { Choices } from '../../shared/form/Choices';
 import { query } from '../../shared/router';
@@ -12,13 +12,17 @@ import { walkWords } from './phrases';
 import { PAUSES, type Pause } from './types';
 
 const wanted = (): Pause | null => PAUSES.find((pause) => pause === query.value.get('pause')) ?? null;
+function sinceWanted(): string | null {
+  const since = query.value.get('since');
+  return since && isLocalDate(since) ? since : null;
+}
 /** House: a fortnight, the usual length of what is asked for. */
 const PAUSE_DAYS_START = 14;
 
 /** After a pause: why, since when, from when on again; the rest is planned anew in one step that can be taken back. */
 export function Replan({ desk }: { desk: Desk }) {
   const [reason, setReason] = useState<Pause>(wanted() ?? 'illness');
-  const [since, setSince] = useState(addDays(desk.today, -PAUSE_DAYS_START));
+  const [since, setSince] = useState(sinceWanted() ?? addDays(desk.today, -PAUSE_DAYS_START));
   const [resumeOn, setResumeOn] = useState(addDays(desk.today, 1));
   const write = useWrite();
   const go = async () => {

@@ -62,8 +62,8 @@ function Said({ desk }: { desk: Desk }) {
     <div class="ed-said sea-said">
       <p role="status">{text || status} {desk.canUndo.value && <small>{t('seaUnsaved')}</small>}</p>
       <span class="ed-row">
-        <Button small kind={canUndo ? 'other' : 'quiet'} aria-label={desk.canUndo.value ? t('seaUndo') : t('seaNothing')} onClick={desk.undo}>{t('seaUndo')}</Button>
-        <Button small kind="quiet" aria-label={desk.canRedo.value ? t('seaRedo') : t('seaNothingAgain')} onClick={desk.redo}>{t('seaRedo')}</Button>
+        <Button small kind={canUndo ? 'other' : 'quiet'} aria-label={desk.canUndo.value ? t('seaUndo') : t('seaUndoNothing')} onClick={desk.undo}>{t('seaUndo')}</Button>
+        <Button small kind="quiet" aria-label={desk.canRedo.value ? t('seaRedo') : t('seaRedoNothing')} onClick={desk.redo}>{t('seaRedo')}</Button>
       </span>
       <NotPlanned desk={desk} />
     </div>

@@ -1,5 +1,5 @@
 /** Sessions, walks and weeks in words, in the units chosen. */
-import { dayAndMonth, dayName, dayShort, type LocalDate } from '../../shared/dates';
+import { dayShort, type LocalDate } from '../../shared/dates';
 import { distance, height, mass, type Quantity } from '../../shared/units';
 import { t } from '../words';
 import { sumOf, type Asked } from './compare';
@@ -8,7 +8,8 @@ import type { Activity, Level, ProposedSession, Shortfall } from './types';
 const NAMES = { strength: 'seaStrength', walk: 'seaWalk', cardio: 'seaCardio' } as const satisfies Record<Activity, string>;
 export const activityName = (activity: Activity): string => t(NAMES[activity]);
 export const walkWords = (walk: Level): string => t('seaWalkWords', { km: distance(walk.distance_km), ascent: height(walk.ascent_m), pack: mass(walk.pack_kg) });
-export const dayLabel = (date: LocalDate): string => `${dayName(date)} ${dayAndMonth(date)}`;
+/** "Sat 28 Nov" */
+export const dayLabel = (date: LocalDate): string => dayShort(date);
 
 /** What stands on a session's button below its name. */
 export function factsOf({ minutes, walk, pinned, locked }: ProposedSession): string {

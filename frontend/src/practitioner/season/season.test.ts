@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { ProgramContent } from '../../shared/program';
+import type { Flag, SessionItem } from '../api/types';
 import { isUnchanged, sumOf, weekPairs } from './compare';
+import { pauseNoticed } from './pause';
 import { accept, addAway, carriedTo, moveSession, pin, planFrom, removeAway, settleFor, tripLater, unpin } from './plan';
+import { circuitsOf, firstChoice } from './take';
 import type { Proposal, ProposedSession, Start } from './types';
 
 const level = { distance_km: 8, ascent_m: 300, pack_kg: 4 };
@@ -85,5 +88,41 @@ describe('weeks side by side', () => {
   it('sums a week up', () => {
     expect(sumOf(weekPairs(content, proposal, '2026-07-01')[1]!.before)).toEqual({ strength: 1, cardio: 0, walks: 1, longest: level });
     expect(sumOf([]).longest).toBeNull();
+  });
+});
+
+const day = (date: string, status: SessionItem['status']) => ({ date, status }) as SessionItem;
+const flag = (rule: Flag['rule'], status: Flag['status'], since: string) => ({ rule, status, since }) as Flag;
+
+describe('a pause', () => {
+  it('is a fortnight of which every session is missed', () => {
+    const missed = [day('2026-06-01', 'missed'), day('2026-06-05', 'missed'), day('2026-06-12', 'to_come')];
+    expect(pauseNoticed(missed, [], '2026-06-10')).toEqual({ reason: 'missed_fortnight', since: '2026-06-01' });
+    expect(pauseNoticed([day('2026-05-20', 'done'), ...missed], [], '2026-06-10')).not.toBeNull();
+    expect(pauseNoticed([day('2026-06-03', 'partly'), ...missed], [], '2026-06-10')).toBeNull();
+    expect(pauseNoticed(missed.slice(1), [], '2026-06-10')).toBeNull();
+  });
+  it('is never made of what was not heard', () => {
+    expect(pauseNoticed([day('2026-06-01', 'not_heard'), day('2026-06-05', 'missed')], [], '2026-06-10')).toBeNull();
+  });
+  it('is pain under an open flag before all', () => {
+    const flags = [flag('effort_rising', 'open', '2026-05-01'), flag('pain_too_high', 'open', '2026-06-04'), flag('pain_rising', 'closed', '2026-05-02')];
+    expect(pauseNoticed([], flags, '2026-06-10')).toEqual({ reason: 'pain', since: '2026-06-04' });
+    expect(pauseNoticed([], flags.slice(0, 1), '2026-06-10')).toBeNull();
+  });
+});
+
+describe('the circuits of a season', () => {
+  const [walk, circuit] = content.sessions as [ProgramContent['sessions'][number], Extract<ProgramContent['sessions'][number], { kind: 'circuit' }>];
+  const fewer = { ...circuit, key: 'c-2r' };
+  it('are those of the program, without those that a season made of them', () => {
+    expect(circuitsOf([walk, circuit, fewer]).map(({ key }) => key)).toEqual(['c']);
+    expect(circuitsOf([fewer]).map(({ key }) => key)).toEqual(['c-2r']);
+  });
+  it('begin as in the season before, where they are still there', () => {
+    const two = { ...content, sessions: [circuit, { ...circuit, key: 'd' }] };
+    expect(firstChoice(two, ['d', 'gone'])).toEqual(['d']);
+    expect(firstChoice(two, ['gone'])).toEqual(['c', 'd']);
+    expect(firstChoice(null, [])).toEqual([]);
   });
 });

@@ -20,7 +20,7 @@ const de: Translation<typeof en> = {
   seaCardioRest: 'so viele, wie Tage übrig sind',
   seaThings: 'Wie viele von Strecke, Aufstieg und Rucksack in einer Woche wachsen',
   seaWalking: 'Längste Wanderung zuletzt',
-  seaWalkedOn: 'Eingetragen am {date}.',
+  seaWalkedOn: 'Die längste, die in den letzten vier Wochen eingetragen wurde: {walk}, am {date}.',
   seaWalkingAssumed: 'In den letzten vier Wochen wurde keine Wanderung eingetragen: diese Zahlen sind angenommen. Fragen Sie nach.',
   seaGoal: 'Längster Tag der Tour',
   seaGoalAssumed: 'Angenommen ist ein gewöhnlicher Hüttentag. Tragen Sie den der Tour ein.',
@@ -40,6 +40,7 @@ const de: Translation<typeof en> = {
   seaStale: 'Die Wochen unten sind noch von vor dieser Änderung.',
   seaChoices: 'Was helfen würde:',
   seaUndo: 'Zurück', seaRedo: 'Wieder', seaNothing: 'Nichts zurückzunehmen.', seaNothingAgain: 'Nichts zu wiederholen.',
+  seaUndoNothing: 'Zurück: nichts zurückzunehmen', seaRedoNothing: 'Wieder: nichts zu wiederholen',
   seaTookBack: 'Zurückgenommen.', seaDidAgain: 'Wiederholt.',
   seaUnsaved: 'Bleibt auf dieser Seite, bis Sie es in den Entwurf übernehmen.',
   seaPicture: 'Geplante Belastung der Wochen',
@@ -118,6 +119,7 @@ const de: Translation<typeof en> = {
   seaOpenProgram: 'Das Programm öffnen',
   seaFirst: 'Der Plan oben passt noch nicht: ändern Sie ihn, oder nehmen Sie zurück.',
   seaName_long: 'Lange Wanderung', seaName_short: 'Kürzere Wanderung', seaName_cardio: 'Lockere Ausdauer', seaName_activity: 'Rad, Schwimmen oder zügiges Gehen, locker', seaName_rest: 'Ruhe und Packen',
-  seaAfterPause: 'Die Saison neu planen',
+  seaAfterPause: 'Eine Pause ist aufgefallen: {reason}. Die Wochen bis zur Tour lassen sich neu planen.',
+  seaPlanAgain: 'Die Saison neu planen',
 };
 export default de;
