@@ -19,13 +19,13 @@ from steadfoot.programs.content import (
     Walk,
     normalise,
 )
+from steadfoot.programs.lighter import with_rounds, with_suffix
 from steadfoot.programs.season import SeasonPlan, request_of, walk_of
 from steadfoot.rules.dose import MINUTES_MAX
 from steadfoot.rules.season import STRENGTH_MINUTES, Session, Week, plan
 from steadfoot.rules.season_request import REST_BEFORE_DAYS, Activity
 from steadfoot.seasons.schemas import SeasonNames
 
-_KEY_MAX_LETTERS = 60
 _Dated = tuple[PlannedDay, AnySession]
 
 
@@ -85,7 +85,7 @@ def with_own_keys(circuits: Sequence[Circuit], kept: Sequence[AnySession]) -> li
 
 
 def _renamed(circuit: Circuit, taken: set[tuple[str, str]]) -> Circuit:
-    tries = (_with_suffix(circuit, f"-{number}") for number in count(2))
+    tries = (with_suffix(circuit, f"-{number}") for number in count(2))
     if not _keys(circuit) & taken:
         return circuit
     return next(one for one in tries if not _keys(one) & taken)
@@ -94,14 +94,6 @@ def _renamed(circuit: Circuit, taken: set[tuple[str, str]]) -> Circuit:
 def _keys(session: AnySession) -> set[tuple[str, str]]:
     prescriptions = session.prescriptions if isinstance(session, Circuit) else []
     return {("session", session.key), *(("prescription", one.key) for one in prescriptions)}
-
-
-def _with_suffix(circuit: Circuit, suffix: str) -> Circuit:
-    def key(old: str) -> str:
-        return old[: _KEY_MAX_LETTERS - len(suffix)] + suffix
-
-    prescriptions = [one.model_copy(update={"key": key(one.key)}) for one in circuit.prescriptions]
-    return circuit.model_copy(update={"key": key(circuit.key), "prescriptions": prescriptions})
 
 
 def _dated(season: SeasonPlan, circuits: Sequence[Circuit], names: SeasonNames) -> Iterator[_Dated]:
@@ -124,13 +116,7 @@ def _fewer_rounds(circuit: Circuit, planned: Session) -> Circuit:
     rounds = max(round(circuit.rounds * planned.minutes / STRENGTH_MINUTES), 1)
     if rounds >= circuit.rounds:
         return circuit
-    minutes = circuit.expected_minutes
-    less = {
-        "name": f"{circuit.name} (×{rounds})",
-        "rounds": rounds,
-        "expected_minutes": max(minutes * rounds // circuit.rounds, 1) if minutes else None,
-    }
-    return _with_suffix(circuit, f"-{rounds}r").model_copy(update=less)
+    return with_rounds(circuit, rounds)
 
 
 def _season_session(one: Session, week: Week, weeks_to_go: int, names: SeasonNames) -> AnySession:

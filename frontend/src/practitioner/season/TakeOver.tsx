@@ -21,7 +21,7 @@ function useTaking(desk: Desk) {
   const [wants, setWants] = useState<string | null>(null);
   const write = useWrite();
   const go = async () => {
-    const missing = whatIsMissing(desk, picked);
+    const missing = await whatIsMissing(desk, picked);
     setWants(missing);
     if (missing) return;
     const done = await write.run(async () => (await takeOver(desk, source === HERE ? null : source, picked), true));
@@ -31,9 +31,9 @@ function useTaking(desk: Desk) {
   return { source, choose, circuits, picked, pick, wants, write, go };
 }
 
-function whatIsMissing(desk: Desk, picked: readonly string[]): string | null {
+async function whatIsMissing(desk: Desk, picked: readonly string[]): Promise<string | null> {
+  if (!(await desk.settled())) return t('seaFirst');
   const { plan, trip } = desk.form.peek();
-  if (desk.failure.peek() || !desk.isFresh.peek()) return t('seaFirst');
   if (!trip.trim()) return t('seaNameTrip');
   return plan.strength_a_week > 0 && picked.length === 0 ? t('seaChooseCircuit') : null;
 }

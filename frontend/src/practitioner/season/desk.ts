@@ -81,6 +81,7 @@ export class Desk {
   private want(plan: Plan, now: boolean): void {
     clearTimeout(this.timer);
     this.asked += 1;
+    this.failure.value = null;
     this.timer = setTimeout(() => void this.propose(plan, this.asked), now ? 0 : ASK_AFTER_MS);
   }
 
@@ -95,6 +96,17 @@ export class Desk {
       if (turn === this.asked) this.failure.value = failureFrom(error);
     }
     this.focusNext = null;
+  }
+
+  /** Resolves when the weeks fit what is asked for: true; or when they cannot be had: false. */
+  settled(): Promise<boolean> {
+    return new Promise((resolve) => {
+      const stop = effect(() => {
+        if (!this.isFresh.value && this.failure.value === null) return;
+        resolve(this.failure.peek() === null);
+        queueMicrotask(() => stop());
+      });
+    });
   }
 
   askAgain = (): void => this.want(this.plan.peek(), true);
