@@ -192,3 +192,9 @@ def season_plan(**more: Any) -> dict[str, Any]:
         "longest_day": {"distance_km": 14, "ascent_m": 700, "pack_kg": 7},
         **more,
     }
+
+
+def trip(name: str = "") -> dict[str, Any]:
+    """A trip of two typed days."""
+    leg = {"distance_km": 12.0, "ascent_m": 700, "descent_m": 400}
+    return {"pack_kg": 9, "legs": [{**leg, "day": 1, "name": name}, {**leg, "day": 2, "descent_m": 1100}]}

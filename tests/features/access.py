@@ -11,7 +11,7 @@ import pytest
 from fastapi import FastAPI
 from fastapi.testclient import TestClient
 
-from tests.builders import API, House, Phone, circuit, content, season_plan
+from tests.builders import API, House, Phone, circuit, content, season_plan, trip
 from tests.conftest import START
 
 OPEN, BY_COOKIE, BY_PHONE, BY_EITHER = "open", "cookie", "phone", "either"
@@ -75,6 +75,11 @@ POLICY: dict[str, tuple[str, str]] = {
     "planSeason": (BY_COOKIE, FOUND),
     "resumeSeason": (BY_COOKIE, FOUND),
     "layOutSeason": (BY_COOKIE, FOUND),
+    "readRoute": (BY_COOKIE, FOUND),
+    "readTrip": (BY_COOKIE, FOUND),
+    "saveTrip": (BY_COOKIE, FOUND),
+    "removeTrip": (BY_COOKIE, FOUND),
+    "readDemand": (BY_COOKIE, FOUND),
     "readTimeline": (BY_COOKIE, FOUND),
     "listRefusedEvents": (BY_COOKIE, FOUND),
     "retryRefusedEvent": (BY_COOKIE, FOUND),
@@ -125,6 +130,7 @@ def bodies() -> dict[str, Any]:
         "publishProgram": {"content": program},
         "screenClient": {"answers": _WELL},
         "printClassSheet": {"title": "Steps", "movements": [{"exercise": "step-down", "variant": "rail"}]},
+        "saveTrip": trip("Ours"),
         "recordClearance": {"given_by": "Somebody"},
         "recordTest": {"code": "chair-stand-30s", "value": 12},
         "rateActivities": {"activities": [{"name": "stairs", "rating": 4}]},
@@ -187,6 +193,7 @@ def practice(house: House) -> Practice:
     house.post(f"/clients/{client_id}/clearances", {"given_by": MARKER, "note": MARKER})
     result = house.post(f"/clients/{client_id}/tests", {"code": "chair-stand-30s", "value": 14, "note": MARKER})
     rating = house.post(f"/clients/{client_id}/functional-scales", {"activities": [{"name": MARKER, "rating": 3}]})
+    house.http.put(f"{API}/clients/{client_id}/trip", json=trip(MARKER))
     phone = house.pair(client_id)
     phone.log("note_written", {"text": MARKER})
     phone.log("symptom_reported", {"symptom": "chest_pain", "note": MARKER})

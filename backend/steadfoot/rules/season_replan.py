@@ -10,7 +10,7 @@ from typing import Annotated, Final
 
 from steadfoot.rules.ranges import within
 from steadfoot.rules.season import Phase, plan
-from steadfoot.rules.season_request import SEASON_MAX_DAYS, Level, Request
+from steadfoot.rules.season_request import SEASON_MAX_DAYS, WALK_MIN_KM, Level, Request
 from steadfoot.rules.sources import Cited, Kind
 
 ILLNESS_KEEPS_PERCENT: Final[
@@ -35,7 +35,6 @@ PAIN_THINGS_A_WEEK: Final[
     Annotated[int, Cited(Kind.HOUSE, "house", "After pain one of distance, ascent and pack grows in a week")]
 ] = 1
 _PERCENT: Final = 100
-_WALK_MIN_KM: Final = 1.0
 
 
 class Pause(StrEnum):
@@ -101,4 +100,4 @@ def _built_by(asked: Request, day: date) -> Level:
 
 def _stepped_back(level: Level, keeps: int) -> Level:
     part = keeps / _PERCENT
-    return Level(max(level.distance_km * part, _WALK_MIN_KM), level.ascent_m * part, level.pack_kg * part)
+    return Level(max(level.distance_km * part, WALK_MIN_KM), level.ascent_m * part, level.pack_kg * part)

@@ -17,13 +17,16 @@ from steadfoot.programs.content import Circuit, ProgramContent
 from steadfoot.programs.drafts import draft_of
 from steadfoot.programs.season import PausedFor, SeasonPlan, WalkLevel, request_of, walk_of
 from steadfoot.programs.templates import template_of
+from steadfoot.rules.dose import CLIMB_MAX_M, DISTANCE_MAX_KM, PACK_MAX_KG
 from steadfoot.rules.ranges import NotWhole, OutOfRange
 from steadfoot.rules.season import Season, plan
 from steadfoot.rules.season_replan import resume
-from steadfoot.rules.season_request import Level, NotPossible
+from steadfoot.rules.season_request import WALK_MIN_KM, Level, NotPossible
 from steadfoot.rules.season_walks import GOAL_ASSUMED, WALKING_ASSUMED, WALKING_RECENT_DAYS
+from steadfoot.rules.walking_time import naismith_h
 from steadfoot.seasons.layout import Frame, lay_out
 from steadfoot.seasons.schemas import LayOutBody, ResumeBody, Resumption, SeasonStart
+from steadfoot.trips.service import Trip, trip_of
 
 _Answer = TypeVar("_Answer")
 
@@ -39,6 +42,7 @@ def start_of(session: Session, access: PractitionerAccess, client_id: str, now: 
     content = _content_of(session, access, client_id)
     goal = content.goal if content else None
     walk, walked_on = _walked(session, access.practice_id, client_id, today)
+    trip = trip_of(session, access.practice_id, client_id)
     return SeasonStart(
         today=today,
         season=content.season if content else None,
@@ -47,8 +51,32 @@ def start_of(session: Session, access: PractitionerAccess, client_id: str, now: 
         trip_on=goal.date if goal else None,
         walking=walk,
         walked_on=walked_on,
-        longest_day=walk_of(GOAL_ASSUMED),
-        longest_day_known=False,
+        longest_day=walk_of(longest_day(trip) if trip else GOAL_ASSUMED),
+        longest_day_known=trip is not None,
+    )
+
+
+def longest_day(trip: Trip) -> Level:
+    """Answer the day of a trip that takes longest to walk, its legs put together, with its heaviest pack.
+
+    Metres that are not known count as none.
+    """
+    days = [[leg for leg in trip.legs if leg.day == day] for day in sorted({leg.day for leg in trip.legs})]
+    levels = [
+        plannable(
+            sum(leg.distance_km for leg in legs),
+            sum(leg.ascent_m or 0.0 for leg in legs),
+            max(leg.pack_kg for leg in legs),
+        )
+        for legs in days
+    ]
+    return max(levels, key=lambda day: naismith_h(day.distance_km, day.ascent_m))
+
+
+def plannable(distance_km: float, ascent_m: float, pack_kg: float) -> Level:
+    """Answer a walk as a level, cut to what the rules plan for: 1 to 100 km, 5000 m up, 60 kg."""
+    return Level(
+        min(max(distance_km, WALK_MIN_KM), DISTANCE_MAX_KM), min(ascent_m, CLIMB_MAX_M), min(pack_kg, PACK_MAX_KG)
     )
 
 
@@ -65,11 +93,11 @@ def _walked(session: Session, practice_id: str, client_id: str, today: date) -> 
     since = today - timedelta(days=WALKING_RECENT_DAYS)
     logged = events_of_kinds(session, practice_id, client_id, ("walk_logged",))
     walks = [(json.loads(event.body), event.local_day) for event in logged if since <= event.local_day <= today]
-    long_enough = [(body, day) for body, day in walks if body["distance_km"] >= 1]
+    long_enough = [(body, day) for body, day in walks if body["distance_km"] >= WALK_MIN_KM]
     if not long_enough:
         return walk_of(WALKING_ASSUMED), None
     body, day = max(long_enough, key=lambda one: (one[0]["distance_km"], one[1]))
-    return walk_of(Level(body["distance_km"], body["ascent_m"], body["pack_kg"])), day
+    return walk_of(plannable(body["distance_km"], body["ascent_m"], body["pack_kg"])), day
 
 
 def planned(season: SeasonPlan) -> Season:

@@ -636,6 +636,74 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/clients/{client_id}/trip": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Trip
+         * @description The trip as it is kept, with an ETag; version 0 and no legs where nothing is.
+         */
+        get: operations["readTrip"];
+        /**
+         * Put Trip
+         * @description Keep the whole trip in place of the one before; the phone hears of its days at its next contact.
+         */
+        put: operations["saveTrip"];
+        post?: never;
+        /**
+         * Delete Trip
+         * @description Take the trip away, here and on the phone; the program and its goal stay.
+         */
+        delete: operations["removeTrip"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/trip/demand": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Demand
+         * @description What the trip asks of this client, leg by leg and day by day, with the band of the models.
+         */
+        get: operations["readDemand"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/trip/readings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Reading
+         * @description The legs that a GPX file says, gzipped or not; nothing is saved. Without a split, one for each track or route.
+         */
+        post: operations["readRoute"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/devices/{device_id}/revocations": {
         parameters: {
             query?: never;
@@ -1736,6 +1804,40 @@ export interface components {
             check_number?: string | null;
         };
         /**
+         * CountedPart
+         * @description Ascent and descent if a height counts once it lies so many metres from the last one counted.
+         */
+        CountedPart: {
+            /** Ascent M */
+            ascent_m: number;
+            /** Descent M */
+            descent_m: number;
+            /** Threshold M */
+            threshold_m: number;
+        };
+        /**
+         * DayDemandOut
+         * @description What a day asks, all its legs together.
+         */
+        DayDemandOut: {
+            /** Ascent M */
+            ascent_m: number | null;
+            /** Day */
+            day: number;
+            /** Descent M */
+            descent_m: number | null;
+            /** Descent Work Kj */
+            descent_work_kj: number | null;
+            /** Distance Km */
+            distance_km: number;
+            /** High Kcal */
+            high_kcal: number | null;
+            /** Hours */
+            hours: number;
+            /** Low Kcal */
+            low_kcal: number | null;
+        };
+        /**
          * DayLoad
          * @description Load of one day: effort times minutes.
          */
@@ -1879,6 +1981,50 @@ export interface components {
          */
         Delivery: "in_person" | "link";
         /**
+         * DemandOut
+         * @description What the trip asks of this client, computed now.
+         */
+        DemandOut: {
+            /** Body Mass Kg */
+            body_mass_kg: number | null;
+            /** Days */
+            days: components["schemas"]["DayDemandOut"][];
+            /** Legs */
+            legs: components["schemas"]["LegDemandOut"][];
+            /**
+             * Pace
+             * @description Own time over the rule's; null: not known, the rule's is used
+             */
+            pace: number | null;
+            /** Pack Habit Percent */
+            pack_habit_percent: number;
+            /** Six Minute Walk M */
+            six_minute_walk_m: number | null;
+            /**
+             * Sources
+             * @description Keys of the bibliography
+             */
+            sources: string[];
+            /** Walks */
+            walks: number;
+            /** Walks Needed */
+            walks_needed: number;
+        };
+        /**
+         * DescentOut
+         * @description A steep piece downhill: where it starts, its length, metres lost, grade in percent (negative).
+         */
+        DescentOut: {
+            /** Descent M */
+            descent_m: number;
+            /** From Km */
+            from_km: number;
+            /** Grade Percent */
+            grade_percent: number;
+            /** Length M */
+            length_m: number;
+        };
+        /**
          * DeviceList
          * @description All phones a client ever paired, newest first.
          */
@@ -1938,6 +2084,36 @@ export interface components {
             saved_by: components["schemas"]["PersonOut"];
             /** Version */
             version: number;
+        };
+        /**
+         * EnergyOut
+         * @description Energy in kcal with the band of the models that hold, rates in MET and beside the six-minute walk.
+         */
+        EnergyOut: {
+            /** High Kcal */
+            high_kcal: number;
+            /** Kcal */
+            kcal: number;
+            /** Low Kcal */
+            low_kcal: number;
+            /** Mean Met */
+            mean_met: number;
+            /** Mean Percent Shown */
+            mean_percent_shown: number | null;
+            /** Metres By Model */
+            metres_by_model: {
+                [key: string]: number;
+            };
+            /** Pack Percent */
+            pack_percent: number;
+            /** Peak Met */
+            peak_met: number;
+            /** Peak Percent Shown */
+            peak_percent_shown: number | null;
+            /** Unknown M */
+            unknown_m: number;
+            /** Zigzag M */
+            zigzag_m: number;
         };
         /**
          * EvidenceOut
@@ -2128,6 +2304,28 @@ export interface components {
          */
         Form: "moving" | "still" | "strip";
         /**
+         * FromFile
+         * @description What a GPX file said of a leg. It holds no place, no time and no name.
+         */
+        FromFile: {
+            /** Counted */
+            counted: components["schemas"]["CountedPart"][];
+            /** Highest M */
+            highest_m: number | null;
+            /** Lowest M */
+            lowest_m: number | null;
+            /** Points */
+            points: number;
+            /** Points With Height */
+            points_with_height: number;
+            /** Remarks */
+            remarks: string[];
+            /** Segments */
+            segments: number;
+            /** Stretches */
+            stretches: components["schemas"]["StretchPart"][];
+        };
+        /**
          * FromTemplateBody
          * @description Which template, and when. Without an end it runs to the day before the goal.
          */
@@ -2212,6 +2410,24 @@ export interface components {
             /** Name */
             name: string;
         };
+        /**
+         * GradeOut
+         * @description Kilometres at a grade from ``from_percent`` to below ``to_percent``; null is open to that side.
+         */
+        GradeOut: {
+            /** Distance Km */
+            distance_km: number;
+            /** From Percent */
+            from_percent: number | null;
+            /** To Percent */
+            to_percent: number | null;
+        };
+        /**
+         * Ground
+         * @description What the way is made of, as far as factors are published for it.
+         * @enum {string}
+         */
+        Ground: "road" | "dirt_road" | "light_brush" | "heavy_brush" | "bog" | "sand" | "snow";
         /**
          * Group
          * @description The parts of the caseload, in the order shown.
@@ -2394,6 +2610,76 @@ export interface components {
             template?: string | null;
             /** Trip Name */
             trip_name: string;
+        };
+        /**
+         * LegBody
+         * @description A leg: typed, or as a file said it. Metres are null where nobody knows them; the pack where the trip's holds.
+         */
+        LegBody: {
+            /** Ascent M */
+            ascent_m: number | null;
+            /** Day */
+            day: number;
+            /** Descent M */
+            descent_m: number | null;
+            /** Distance Km */
+            distance_km: number;
+            from_file?: components["schemas"]["FromFile"] | null;
+            /**
+             * Name
+             * @default
+             */
+            name: string;
+            /** Pack Kg */
+            pack_kg?: number | null;
+        };
+        /**
+         * LegDemandOut
+         * @description What a leg asks. Null where heights or the body mass are not known.
+         */
+        LegDemandOut: {
+            /** Ascent M */
+            ascent_m: number | null;
+            /** Day */
+            day: number;
+            /** Descent M */
+            descent_m: number | null;
+            /** Descent Work Kj */
+            descent_work_kj: number | null;
+            /** Distance Km */
+            distance_km: number;
+            energy: components["schemas"]["EnergyOut"] | null;
+            /** Hours */
+            hours: number;
+            /** Hours By Rule */
+            hours_by_rule: number;
+            /** Name */
+            name: string;
+            /** Number */
+            number: number;
+            /** Pack Kg */
+            pack_kg: number;
+            /** Steps */
+            steps: number;
+        };
+        /**
+         * LegOut
+         * @description A leg as it is kept.
+         */
+        LegOut: {
+            /** Ascent M */
+            ascent_m: number | null;
+            /** Day */
+            day: number;
+            /** Descent M */
+            descent_m: number | null;
+            /** Distance Km */
+            distance_km: number;
+            from_file: components["schemas"]["FromFile"] | null;
+            /** Name */
+            name: string;
+            /** Pack Kg */
+            pack_kg: number | null;
         };
         /**
          * LoadNeed
@@ -3281,6 +3567,21 @@ export interface components {
             prescribed: number;
         };
         /**
+         * ReadingOut
+         * @description Legs that a file says; nothing is saved. ``ascent_threshold_m`` is the rule by which ascent is counted.
+         */
+        ReadingOut: {
+            /** Ascent Threshold M */
+            ascent_threshold_m: number;
+            /** Legs */
+            legs: components["schemas"]["LegOut"][];
+            /**
+             * Remarks
+             * @description What is odd, missing or approximate; whole sentences in English
+             */
+            remarks: string[];
+        };
+        /**
          * ReasonEvidence
          * @description One reason in words, with the check-in that shows it and its day where there is one.
          */
@@ -4073,6 +4374,16 @@ export interface components {
             password: string;
         };
         /**
+         * SlopesOut
+         * @description How steep a leg is; both empty for a typed leg, and where no heights are known.
+         */
+        SlopesOut: {
+            /** Grades */
+            grades: components["schemas"]["GradeOut"][];
+            /** Steepest Descents */
+            steepest_descents: components["schemas"]["DescentOut"][];
+        };
+        /**
          * Sources
          * @description Where our numbers come from.
          */
@@ -4188,6 +4499,23 @@ export interface components {
          * @enum {string}
          */
         steadfoot__rules__season_request__Activity: "strength" | "walk" | "cardio";
+        /**
+         * StretchPart
+         * @description A piece of the way, in metres: where it starts, how long it is, the height at its start, how much it gains.
+         */
+        StretchPart: {
+            /** Height M */
+            height_m: number | null;
+            /** Length M */
+            length_m: number;
+            /**
+             * Rise M
+             * @description Negative for lost; null where no height is known
+             */
+            rise_m: number | null;
+            /** Start M */
+            start_m: number;
+        };
         /**
          * SuccessorOut
          * @description A new number range for a phone whose numbers are used by another one.
@@ -4578,6 +4906,57 @@ export interface components {
         TrendOut: {
             /** Words */
             words: string;
+        };
+        /**
+         * TripBody
+         * @description The whole trip, as it shall be from now on.
+         */
+        TripBody: {
+            /**
+             * @description What most of the way is made of
+             * @default dirt_road
+             */
+            ground: components["schemas"]["Ground"];
+            /** Legs */
+            legs: components["schemas"]["LegBody"][];
+            /**
+             * Pack Kg
+             * @description Pack with all in it, where a leg has none of its own
+             * @default 0
+             */
+            pack_kg: number;
+        };
+        /**
+         * TripOut
+         * @description The trip. Name and first day are the goal of the current program, null where there is none.
+         */
+        TripOut: {
+            ground: components["schemas"]["Ground"];
+            /** Legs */
+            legs: components["schemas"]["LegOut"][];
+            /** Name */
+            name: string | null;
+            /** Pack Kg */
+            pack_kg: number;
+            /** Saved At */
+            saved_at: string | null;
+            /**
+             * Saved By
+             * @description Name of the practitioner
+             */
+            saved_by: string | null;
+            /**
+             * Slopes
+             * @description Of each leg, in the order of the legs
+             */
+            slopes: components["schemas"]["SlopesOut"][];
+            /** Starts On */
+            starts_on: string | null;
+            /**
+             * Version
+             * @description 0: nothing is kept yet
+             */
+            version: number;
         };
         /** ValidationError */
         ValidationError: {
@@ -6233,6 +6612,199 @@ export interface operations {
                 content: {
                     "application/json": components["schemas"]["Timeline"];
                 };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    readTrip: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TripOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    saveTrip: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description ETag that the change was made from; "0": none yet. */
+                "if-match"?: string | null;
+            };
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TripBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TripOut"];
+                };
+            };
+            /** @description Someone else changed it first. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    removeTrip: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description ETag that the change was made from; "0": none yet. */
+                "if-match"?: string | null;
+            };
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Someone else changed it first. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    readDemand: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DemandOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    readRoute: {
+        parameters: {
+            query?: {
+                /** @description Else: where days end */
+                cut_km?: number[];
+                /** @description Cut into days of even moving time */
+                days?: number | null;
+            };
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/gpx+xml": string;
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReadingOut"];
+                };
+            };
+            /** @description More bytes than are taken. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Validation Error */
             422: {

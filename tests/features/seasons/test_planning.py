@@ -7,7 +7,7 @@ import pytest
 from steadfoot.programs.content import ProgramContent
 from steadfoot.programs.season import WalkLevel, walk_of
 from steadfoot.rules.season_request import Level
-from tests.builders import content, season_plan
+from tests.builders import API, content, season_plan
 
 PLANS = "/clients/{}/season-plans"
 
@@ -130,11 +130,35 @@ def test_a_page_begins_with_the_longest_walk_of_late_and_the_trip(house, client_
     phone.log("walk_logged", {"distance_km": 15, **walk}, at="2026-05-01T10:00:00+02:00")
     phone.log("walk_logged", {"distance_km": 9.6, **walk}, at="2026-06-06T10:00:00+02:00")
     phone.log("walk_logged", {"distance_km": 0.5, **walk}, at="2026-06-07T10:00:00+02:00")
-    phone.sync()
+    assert phone.sync()["refused"] == []
     start = house.get(f"/clients/{client_id}/season-plan")
     assert start["walking"] == {"distance_km": 9.6, "ascent_m": 420, "pack_kg": 5}
     assert start["walked_on"] == "2026-06-06"
     assert (start["trip_name"], start["trip_on"]) == ("Harrowcomb traverse", program["goal"]["date"])
+
+
+def test_a_logged_walk_beyond_what_can_be_planned_is_cut_to_it(house, client_id):
+    house.publish(client_id, content(date(2026, 6, 1)))
+    phone = house.pair(client_id)
+    walk = {"distance_km": 20, "ascent_m": 5400, "descent_m": 0, "minutes": 600, "pack_kg": 80}
+    phone.log("walk_logged", walk, at="2026-06-06T10:00:00+02:00")
+    phone.sync()
+    start = house.get(f"/clients/{client_id}/season-plan")
+    assert start["walking"] == {"distance_km": 20, "ascent_m": 5000, "pack_kg": 60}
+
+
+def test_a_page_begins_with_the_longest_day_of_the_trip_its_legs_put_together(house, client_id):
+    assert house.get(f"/clients/{client_id}/season-plan")["longest_day_known"] is False
+    leg = {"distance_km": 7, "ascent_m": 300, "descent_m": 0}
+    legs = [
+        {**leg, "day": 1},
+        {**leg, "day": 1, "pack_kg": 9},
+        {**leg, "day": 2, "distance_km": 13, "ascent_m": None, "descent_m": None},
+    ]
+    house.http.put(f"{API}/clients/{client_id}/trip", json={"pack_kg": 6, "legs": legs}).raise_for_status()
+    start = house.get(f"/clients/{client_id}/season-plan")
+    assert start["longest_day_known"] is True
+    assert start["longest_day"] == {"distance_km": 14, "ascent_m": 600, "pack_kg": 9}
 
 
 def test_a_content_without_a_season_reads_and_stays_as_it_was(clock):

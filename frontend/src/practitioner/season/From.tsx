@@ -33,7 +33,7 @@ export function From({ desk }: { desk: Desk }) {
       />
       <Measures
         legend={t('seaGoal')}
-        hint={start.longest_day_known ? t('seaGoalKnown') : t('seaGoalAssumed')}
+        hint={start.longest_day_known ? t('seaGoalKnown', { walk: walkWords(start.longest_day) }) : t('seaGoalAssumed')}
         level={plan.longest_day}
         onChange={(longest_day, thing) => set({ longest_day }, `goal-${thing}`)}
       />

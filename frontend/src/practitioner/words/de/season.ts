@@ -24,7 +24,7 @@ const de: Translation<typeof en> = {
   seaWalkingAssumed: 'In den letzten vier Wochen wurde keine Wanderung eingetragen: diese Zahlen sind angenommen. Fragen Sie nach.',
   seaGoal: 'Längster Tag der Tour',
   seaGoalAssumed: 'Angenommen ist ein gewöhnlicher Hüttentag. Tragen Sie den der Tour ein.',
-  seaGoalKnown: 'Aus der Tour.',
+  seaGoalKnown: 'Der längste Tag der Tour: {walk}.',
   seaKm: 'Strecke', seaAscent: 'Aufstieg', seaPack: 'Rucksack',
   seaNumber: 'Eine Zahl von {min} bis {max} {unit}.',
   seaAway: 'Weg',

@@ -21,7 +21,7 @@ export default {
   seaWalkingAssumed: 'No walk was logged in the last four weeks: these numbers are assumed. Ask.',
   seaGoal: 'Longest day of the trip',
   seaGoalAssumed: 'An ordinary hut day is assumed. Enter the trip’s own.',
-  seaGoalKnown: 'From the trip.',
+  seaGoalKnown: 'The trip’s longest day: {walk}.',
   seaKm: 'Distance', seaAscent: 'Ascent', seaPack: 'Pack',
   seaNumber: 'A number from {min} to {max} {unit}.',
   seaAway: 'Away',
