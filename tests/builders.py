@@ -181,6 +181,19 @@ def content(
     }
 
 
+def season_plan(**more: Any) -> dict[str, Any]:
+    """A season of seven weeks from Thursday 11 June 2026 to a trip on Thursday 30 July."""
+    return {
+        "starts_on": "2026-06-11",
+        "trip_on": "2026-07-30",
+        "weekdays": ["mon", "wed", "sat"],
+        "strength_a_week": 2,
+        "walking": {"distance_km": 8, "ascent_m": 300, "pack_kg": 4},
+        "longest_day": {"distance_km": 14, "ascent_m": 700, "pack_kg": 7},
+        **more,
+    }
+
+
 def trip(name: str = "") -> dict[str, Any]:
     """A trip of two typed days."""
     leg = {"distance_km": 12.0, "ascent_m": 700, "descent_m": 400}

@@ -27,6 +27,7 @@ from steadfoot.monitoring import routes as monitoring_routes
 from steadfoot.monitoring.service import refresh_findings
 from steadfoot.programs import routes as program_routes
 from steadfoot.readiness import routes as readiness_routes
+from steadfoot.seasons import routes as season_routes
 from steadfoot.sheets import routes as sheet_routes
 from steadfoot.trips import routes as trip_routes
 
@@ -38,6 +39,7 @@ _ROUTERS = (
     program_routes.router,
     checkin_routes.router,
     trip_routes.router,
+    season_routes.router,
     monitoring_routes.router,
     readiness_routes.router,
     sheet_routes.router,

@@ -11,7 +11,7 @@ import pytest
 from fastapi import FastAPI
 from fastapi.testclient import TestClient
 
-from tests.builders import API, House, Phone, circuit, content, trip
+from tests.builders import API, House, Phone, circuit, content, season_plan, trip
 from tests.conftest import START
 
 OPEN, BY_COOKIE, BY_PHONE, BY_EITHER = "open", "cookie", "phone", "either"
@@ -72,6 +72,10 @@ POLICY: dict[str, tuple[str, str]] = {
     "printSheet": (BY_COOKIE, FOUND),
     "printSheetWithInvitation": (BY_COOKIE, FOUND),
     "printClassSheet": (BY_COOKIE, NONE),
+    "readSeasonStart": (BY_COOKIE, FOUND),
+    "planSeason": (BY_COOKIE, FOUND),
+    "resumeSeason": (BY_COOKIE, FOUND),
+    "layOutSeason": (BY_COOKIE, FOUND),
     "readRoute": (BY_COOKIE, FOUND),
     "readTrip": (BY_COOKIE, FOUND),
     "saveTrip": (BY_COOKIE, FOUND),
@@ -112,7 +116,12 @@ def _template(name: str) -> dict[str, Any]:
 def bodies() -> dict[str, Any]:
     """A body that is in order, where an operation reads one before it looks at the path."""
     program = content(START.date())
+    season = season_plan()
+    pause = {"reason": "illness", "since": "2026-06-20", "resume_on": "2026-07-01"}
     return {
+        "planSeason": {"season": season},
+        "resumeSeason": {"season": season, **pause},
+        "layOutSeason": {"season": season, "content": program, "circuits": ["s1"], "trip_name": "Harrowcomb traverse"},
         "createClient": {"display_name": "Somebody"},
         "updateClient": {"note": "changed from outside"},
         "inviteClient": {"delivery": "link"},

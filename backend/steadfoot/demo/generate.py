@@ -16,6 +16,7 @@ from steadfoot.demo import traverse
 from steadfoot.demo.diary import Diary, Entry
 from steadfoot.demo.people import EMAIL, PEOPLE, PRACTICE, PRACTITIONER, RIDGE, ZONE, Person
 from steadfoot.demo.readiness import prepare
+from steadfoot.demo.season import season_of
 from steadfoot.identity import service as identity
 from steadfoot.identity.access import DeviceAccess, PractitionerAccess
 from steadfoot.identity.pairing import invite, pair
@@ -144,7 +145,7 @@ def _publish_versions(
     assert person.template is not None
     template = template_of(session, access.practice_id, person.template)
     body = FromTemplateBody(template=person.template, starts_on=first, ends_on=None, goal=goal)
-    content = lay_out(template, body)
+    content = season_of(template, goal, person.season_weeks) if person.season_weeks else lay_out(template, body)
     if not person.paired:
         content = _begun_today(content, today)
     publish(session, access, client_id, content, 0, "First program", begun)

@@ -25,6 +25,7 @@ class Person:
         paired: whether a phone was paired.
         cleared_by: who gave the go-ahead that their health asked for; None: none was needed.
         body_mass_kg: without a pack.
+        season_weeks: for how many weeks before the trip their program was planned as a season; None: by hand.
     """
 
     name: str
@@ -39,6 +40,7 @@ class Person:
     paired: bool = True
     cleared_by: str | None = None
     body_mass_kg: float = 68.0
+    season_weeks: int | None = None
 
 
 PEOPLE = (
@@ -146,7 +148,15 @@ PEOPLE = (
         weeks_in=3,
         trip_in_weeks=11,
     ),
-    Person("Bastian Kerr", 57, PACK, Habit(keeps=0.92, moves=0.3), weeks_in=5, trip_in_weeks=9),
+    Person(
+        "Bastian Kerr",
+        57,
+        PACK,
+        Habit(keeps=1.0, moves=0.0, notes={1: "The Saturday walk fits well. Took the dog."}),
+        weeks_in=3,
+        trip_in_weeks=4,
+        season_weeks=7,
+    ),
     Person("Nele Farrow", 48, FIRST_WEEKS, Habit(keeps=0.9), weeks_in=1, trip_in_weeks=13),
     Person("Jonna Stroud", 64, FIRST_WEEKS, weeks_in=0, trip_in_weeks=14, paired=False),
     Person("Marek Sorrel", 45, None, paired=False),

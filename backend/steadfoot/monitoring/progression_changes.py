@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from steadfoot.programs.content import Circuit, PlannedDay, Prescription, ProgramContent
+from steadfoot.programs.lighter import is_lighter, whole_key
 from steadfoot.rules.adherence import WEEK_DAYS
 
 _EASY = "-easy"
@@ -47,13 +48,19 @@ def easy_days(content: ProgramContent, circuit: str, first: date) -> list[Planne
 
 def is_easier_week(circuit: Circuit) -> bool:
     """Whether a circuit was made for an easier week: it asks for no progress of its own."""
-    return circuit.key.endswith(_EASY)
+    return circuit.key.endswith(_EASY) or is_lighter(circuit)
 
 
 def _session(circuit: Circuit, accepted: Accepted) -> Circuit:
-    prescriptions = [accepted.prescriptions.get(one.key, one) for one in circuit.prescriptions]
+    prescriptions = [_prescription(one, accepted) for one in circuit.prescriptions]
     rounds = accepted.rounds.get(circuit.key, circuit.rounds)
     return circuit.model_copy(update={"prescriptions": prescriptions, "rounds": rounds})
+
+
+def _prescription(one: Prescription, accepted: Accepted) -> Prescription:
+    """A copy with fewer rounds goes on with the whole circuit, under its own key."""
+    new = accepted.prescriptions.get(one.key) or accepted.prescriptions.get(whole_key(one.key))
+    return one if new is None else new.model_copy(update={"key": one.key})
 
 
 def _easy_key(key: str) -> str:

@@ -13,7 +13,7 @@ from steadfoot.monitoring.caseload import caseload_json
 from steadfoot.monitoring.flags import FlagStatus
 from steadfoot.monitoring.person_schemas import AdherenceOut, Caseload, Overview
 from steadfoot.monitoring.schemas import Decided, DecisionBody, FlagList, MessageBody, MessageList, MessageOut
-from steadfoot.programs.content import Day
+from steadfoot.programs.parts import Day
 
 router = APIRouter(prefix="/api/v1")
 router.include_router(progression_routes.router)

@@ -12,6 +12,7 @@ from steadfoot.programs.content import (
     from_rule,
     rule_prescription,
 )
+from steadfoot.programs.lighter import whole_key
 from steadfoot.rules import dose
 from steadfoot.rules.vocabulary import Kit, Region
 
@@ -40,6 +41,7 @@ def ease_off_client(
 ) -> Adjusted:
     """Answer the program with the named prescriptions one step easier, as the kit in the house allows.
 
+    A circuit and its copies with fewer rounds are moved together, whichever of them is named.
     Keys that the program does not have are passed over: the program may have changed since they were noted.
     """
     return _adjust(content, kit, library, keys, dose.ease_off)
@@ -65,18 +67,20 @@ def _prescriptions(content: ProgramContent) -> list[Prescription]:
 def _adjust(
     content: ProgramContent, kit: Collection[Kit], library: Library, keys: Collection[str], move: _Move
 ) -> Adjusted:
+    wholes = {whole_key(key) for key in keys}
     steps: dict[str, dose.Step] = {}
     sentences, stuck = [], []
     for one in _prescriptions(content):
         entry = library.get(one.exercise)
-        if one.key not in keys or entry is None:
+        if whole_key(one.key) not in wholes or entry is None:
             continue
         step = move(rule_prescription(one), ladder_of(entry), kit)
         if step is None:
             stuck.append(one.key)
         else:
+            if whole_key(one.key) not in steps:  # a lighter copy of what is said already goes without saying
+                sentences.append(f"{entry.name}: {step.change}")
             steps[one.key] = step
-            sentences.append(f"{entry.name}: {step.change}")
     sessions = [_with(session, steps) for session in content.sessions]
     moved = content.model_copy(update={"sessions": sessions})
     return Adjusted(moved, tuple(sentences), tuple(steps), tuple(stuck))

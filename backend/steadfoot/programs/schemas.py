@@ -1,28 +1,17 @@
 """Request and reply bodies of programs."""
 
 from datetime import date, datetime
-from enum import StrEnum
 from typing import Annotated, Any
 
 from pydantic import BaseModel, Field
 
 from steadfoot.core.texts import JSON_INT, Code, Inward, JsonBool, Line, Name, Note
-from steadfoot.programs.content import SESSIONS_MAX, Day, Goal, Part, ProgramContent, Session
+from steadfoot.programs.content import SESSIONS_MAX, Goal, ProgramContent, Session
 from steadfoot.programs.findings import Severity
+from steadfoot.programs.parts import Day, Part
+from steadfoot.programs.season import Weekday
 
 WEEKS_MAX, WEEK_ENTRIES_MAX = 52, 28
-
-
-class Weekday(StrEnum):
-    """A day of the week."""
-
-    MON = "mon"
-    TUE = "tue"
-    WED = "wed"
-    THU = "thu"
-    FRI = "fri"
-    SAT = "sat"
-    SUN = "sun"
 
 
 class TemplateDay(Part):

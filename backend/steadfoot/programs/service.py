@@ -220,6 +220,7 @@ def _add(session: Session, row: ProgramVersion) -> None:
 
 def _for_phone(version: Version, before: Version | None) -> dict[str, object]:
     content = to_json(version.content)
+    content.pop("season", None)  # why the days lie where they lie is the practice's own
     return {
         "id": version.id,
         "number": version.number,

@@ -19,13 +19,12 @@ from steadfoot.programs.schemas import (
     TemplateDay,
     TemplateOut,
     TemplatePatch,
-    Weekday,
 )
+from steadfoot.programs.season import WEEKDAYS
 from steadfoot.programs.tables import Template
 from steadfoot.rules.vocabulary import Kit
 
 LONGEST = timedelta(weeks=104)
-_WEEKDAYS = tuple(Weekday)
 _WEEK_DAYS = 7
 
 
@@ -147,7 +146,7 @@ def lay_out(template: TemplateOut, body: FromTemplateBody) -> ProgramContent:
         PlannedDay(date=day, session=entry.session, fixed_day=entry.fixed_day)
         for day in _each_day(body.starts_on, end)
         for entry in _entries(template, (day - body.starts_on).days // _WEEK_DAYS)
-        if entry.weekday is _WEEKDAYS[day.weekday()]
+        if entry.weekday is WEEKDAYS[day.weekday()]
     ]
     used = {day.session for day in days}
     sessions = [session for session in template.sessions if session.key in used]

@@ -10,7 +10,7 @@ from typing import Annotated, Final
 from steadfoot.rules.adherence import WEEK_DAYS
 from steadfoot.rules.dose import CLIMB_MAX_M, DISTANCE_MAX_KM, PACK_MAX_KG, SPACING_DAYS
 from steadfoot.rules.ranges import OutOfRange, whole, within
-from steadfoot.rules.sources import Cited, Kind
+from steadfoot.rules.sources import Cited, Kind, plausible
 
 SEASON_MAX_DAYS: Final[Annotated[int, Cited(Kind.HOUSE, "house", "A year: plan the last one, not two at once")]] = 365
 STRENGTH_MAX_SESSIONS_A_WEEK: Final[
@@ -30,6 +30,7 @@ REST_BEFORE_DAYS: Final[
     Annotated[int, Cited(Kind.HOUSE, "house", "The day before the trip is for rest and packing")]
 ] = 1
 
+WALK_MIN_KM: Final[Annotated[int, plausible("a kilometre: less is no walk to plan")]] = 1
 
 THINGS_A_WEEK: Final[
     Annotated[
@@ -70,7 +71,7 @@ class Level:
     pack_kg: float
 
     def __post_init__(self) -> None:
-        within("walk_km", self.distance_km, 1, DISTANCE_MAX_KM, "km")
+        within("walk_km", self.distance_km, WALK_MIN_KM, DISTANCE_MAX_KM, "km")
         within("walk_ascent_m", self.ascent_m, 0, CLIMB_MAX_M, "m")
         within("walk_pack_kg", self.pack_kg, 0, PACK_MAX_KG, "kg")
 

@@ -3,6 +3,7 @@
 import math
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from enum import StrEnum
 from itertools import dropwhile, takewhile
 from typing import Annotated, Final
 
@@ -27,18 +28,30 @@ GOAL_ASSUMED: Final[
         Cited(Kind.HOUSE, "house", "Where the trip's days are not known: an ordinary hut day, 16 km, 900 m, 8 kg"),
     ]
 ] = Level(16, 900, 8)
+WALKING_RECENT_DAYS: Final[
+    Annotated[int, Cited(Kind.HOUSE, "house", "The longest walk of late is looked for in the last four weeks")]
+] = 28
 _PERCENT: Final = 100
-_NAMES: Final = ("distance_km", "ascent_m", "pack_kg")
-_UNITS: Final = {"distance_km": "km", "ascent_m": "m", "pack_kg": "kg"}
 _WEEKS_FOR_THREE: Final = 4 / 3
 """Every fourth week is lighter: three steps take four weeks."""
+
+
+class Thing(StrEnum):
+    """What grows of a walk."""
+
+    DISTANCE = "distance_km"
+    ASCENT = "ascent_m"
+    PACK = "pack_kg"
+
+
+_UNITS: Final = {Thing.DISTANCE: "km", Thing.ASCENT: "m", Thing.PACK: "kg"}
 
 
 @dataclass(frozen=True, slots=True)
 class Shortfall:
     """What walks do not grow to in time: reached, wanted and short by, in ``unit``; weeks that it would take more."""
 
-    name: str
+    name: Thing
     reached: float
     wanted: float
     short_by: float
@@ -70,18 +83,18 @@ def growth(now: Level, goal: Level, things: int) -> Iterator[Level]:
     level = now
     while True:
         yield level
-        behind = {name: _behind(level, goal, name) for name in _NAMES}
+        behind = {name: _behind(level, goal, name) for name in Thing}
         furthest = sorted(behind, key=lambda name: -behind[name])[:things]
         level = _raised(level, goal, [name for name in furthest if behind[name] > 0])
 
 
-def _behind(level: Level, goal: Level, name: str) -> float:
+def _behind(level: Level, goal: Level, name: Thing) -> float:
     wanted: float = getattr(goal, name)
     have: float = getattr(level, name)
     return (wanted - have) / wanted if wanted else 0.0
 
 
-def _raised(level: Level, goal: Level, names: list[str]) -> Level:
+def _raised(level: Level, goal: Level, names: list[Thing]) -> Level:
     raised = {name: min(getattr(level, name) + step(level, name), getattr(goal, name)) for name in names}
     return replace(level, **raised)
 
@@ -111,7 +124,7 @@ def step_from(name: str, value: float) -> float:
 
 def shortfalls(now: Level, goal: Level, things: int, reached: Level) -> list[Shortfall]:
     """Answer what is not reached, and how many weeks more the whole goal would take, lighter weeks counted in."""
-    names = [name for name in _NAMES if _behind(reached, goal, name) > 0]
+    names = [name for name in Thing if _behind(reached, goal, name) > 0]
     if not names:
         return []
     steps = _steps_between(growth(now, goal, things), goal, reached)
@@ -121,9 +134,9 @@ def shortfalls(now: Level, goal: Level, things: int, reached: Level) -> list[Sho
 
 def _steps_between(growing: Iterator[Level], goal: Level, reached: Level) -> int:
     onward = dropwhile(lambda level: level != reached, growing)
-    missing = takewhile(lambda level: any(_behind(level, goal, name) > 0 for name in _NAMES), onward)
+    missing = takewhile(lambda level: any(_behind(level, goal, name) > 0 for name in Thing), onward)
     return sum(1 for _ in missing)
 
 
-def _shortfall(name: str, reached: float, wanted: float, weeks: int) -> Shortfall:
+def _shortfall(name: Thing, reached: float, wanted: float, weeks: int) -> Shortfall:
     return Shortfall(name, round(reached, 1), wanted, round(wanted - reached, 1), _UNITS[name], weeks)

@@ -532,6 +532,86 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/clients/{client_id}/season-plan": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Start
+         * @description What a season was planned from, else what is known to plan one: the trip, the longest walk of late.
+         */
+        get: operations["readSeasonStart"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/season-plans": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Plan
+         * @description The weeks up to the trip as the rules propose them, and what falls short; nothing is saved.
+         */
+        post: operations["planSeason"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/season-plans/contents": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Content
+         * @description A season laid into a program, to look over and keep as a draft; nothing is saved.
+         */
+        post: operations["layOutSeason"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/season-plans/resumptions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Resumption
+         * @description The rest of a season after a pause, a step back from where it stood; nothing is saved.
+         */
+        post: operations["resumeSeason"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/clients/{client_id}/suggestions": {
         parameters: {
             query?: never;
@@ -1247,16 +1327,6 @@ export interface components {
          */
         Action: "acknowledge" | "ease_off" | "hold" | "message" | "clear" | "close";
         /**
-         * Activity
-         * @description Something that is hard for the client, in their words; 0 cannot do it, 10 as before.
-         */
-        Activity: {
-            /** Name */
-            name: string;
-            /** Rating */
-            rating: number;
-        };
-        /**
          * AdherenceOut
          * @description Adherence of one client from one day to another.
          */
@@ -1328,6 +1398,22 @@ export interface components {
             label_key: string;
             /** Needs Message */
             needs_message: boolean;
+        };
+        /**
+         * Away
+         * @description Days without any session, both ends included.
+         */
+        Away: {
+            /**
+             * First
+             * Format: date
+             */
+            first: string;
+            /**
+             * Last
+             * Format: date
+             */
+            last: string;
         };
         /**
          * Because
@@ -2376,7 +2462,7 @@ export interface components {
          */
         FunctionalScaleBody: {
             /** Activities */
-            activities: components["schemas"]["Activity"][];
+            activities: components["schemas"]["steadfoot__assessment__schemas__Activity"][];
             /**
              * Taken On
              * @description The client's today if left out
@@ -2606,6 +2692,37 @@ export interface components {
          * @enum {string}
          */
         Language: "en" | "de";
+        /**
+         * LayOutBody
+         * @description A season to lay into a program.
+         */
+        LayOutBody: {
+            /**
+             * Circuits
+             * @description Keys of the circuits that strength sessions take in turn.
+             */
+            circuits: string[];
+            /** @description The program to go on from; null: a new one. */
+            content?: components["schemas"]["ProgramContent-Input"] | null;
+            /**
+             * @default {
+             *       "cardio": "Easy endurance",
+             *       "cardio_activity": "Bike, swim or brisk walk, easy",
+             *       "long_walk": "Long walk",
+             *       "rest": "Rest and packing",
+             *       "short_walk": "Shorter walk"
+             *     }
+             */
+            names: components["schemas"]["SeasonNames"];
+            season: components["schemas"]["SeasonPlan-Input"];
+            /**
+             * Template
+             * @description Where the circuits are from; null: from the content.
+             */
+            template?: string | null;
+            /** Trip Name */
+            trip_name: string;
+        };
         /**
          * LegBody
          * @description A leg: typed, or as a file said it. Metres are null where nobody knows them; the pack where the trip's holds.
@@ -3015,6 +3132,29 @@ export interface components {
          */
         Paper: "a4" | "letter";
         /**
+         * Pause
+         * @description Why training paused.
+         * @enum {string}
+         */
+        Pause: "illness" | "holiday" | "missed_fortnight" | "pain";
+        /**
+         * PausedFor
+         * @description Why and when training paused: the first day missed, and the day on which it is taken up again.
+         */
+        PausedFor: {
+            reason: components["schemas"]["Pause"];
+            /**
+             * Resume On
+             * Format: date
+             */
+            resume_on: string;
+            /**
+             * Since
+             * Format: date
+             */
+            since: string;
+        };
+        /**
          * PersonOut
          * @description A practitioner.
          */
@@ -3025,6 +3165,12 @@ export interface components {
             id: string;
         };
         /**
+         * Phase
+         * @description What a week is for.
+         * @enum {string}
+         */
+        Phase: "build" | "lighter" | "taper";
+        /**
          * PickBody
          * @description One way of doing a movement; its dose is the library's usual one.
          */
@@ -3033,6 +3179,42 @@ export interface components {
             exercise: string;
             /** Variant */
             variant: string;
+        };
+        /**
+         * PinnedSession
+         * @description A session that stays on its day whatever is planned around it.
+         */
+        "PinnedSession-Input": {
+            activity: components["schemas"]["steadfoot__rules__season_request__Activity"];
+            /**
+             * Date
+             * Format: date
+             */
+            date: string;
+            /**
+             * Locked
+             * @description The client, too, does it on this day only.
+             * @default false
+             */
+            locked: boolean;
+        };
+        /**
+         * PinnedSession
+         * @description A session that stays on its day whatever is planned around it.
+         */
+        "PinnedSession-Output": {
+            activity: components["schemas"]["steadfoot__rules__season_request__Activity"];
+            /**
+             * Date
+             * Format: date
+             */
+            date: string;
+            /**
+             * Locked
+             * @description The client, too, does it on this day only.
+             * @default false
+             */
+            locked: boolean;
         };
         /**
          * PlannedDay
@@ -3257,6 +3439,8 @@ export interface components {
              */
             ends_on?: string | null;
             goal?: components["schemas"]["Goal"] | null;
+            /** @description What its season was planned from; absent where it was written by hand. */
+            season?: components["schemas"]["SeasonPlan-Input"] | null;
             /** Sessions */
             sessions: (components["schemas"]["Circuit-Input"] | components["schemas"]["Walk-Input"] | components["schemas"]["Cardio-Input"] | components["schemas"]["Rest-Input"])[];
             /**
@@ -3281,6 +3465,8 @@ export interface components {
              */
             ends_on: string | null;
             goal: components["schemas"]["Goal"] | null;
+            /** @description What its season was planned from; absent where it was written by hand. */
+            season?: components["schemas"]["SeasonPlan-Output"] | null;
             /** Sessions */
             sessions: (components["schemas"]["Circuit-Output"] | components["schemas"]["Walk-Output"] | components["schemas"]["Cardio-Output"] | components["schemas"]["Rest-Output"])[];
             /**
@@ -3460,7 +3646,7 @@ export interface components {
          */
         RatingOut: {
             /** Activities */
-            activities: components["schemas"]["Activity"][];
+            activities: components["schemas"]["steadfoot__assessment__schemas__Activity"][];
             /** Id */
             id: string;
             /** Mean */
@@ -3862,6 +4048,38 @@ export interface components {
             why_no_norm: string | null;
         };
         /**
+         * ResumeBody
+         * @description A season that paused: why, its first day missed, and the day on which it is taken up again.
+         */
+        ResumeBody: {
+            reason: components["schemas"]["Pause"];
+            /**
+             * Resume On
+             * Format: date
+             */
+            resume_on: string;
+            season: components["schemas"]["SeasonPlan-Input"];
+            /**
+             * Since
+             * Format: date
+             */
+            since: string;
+        };
+        /**
+         * Resumption
+         * @description The rest of the season to plan, and the step back that it begins with.
+         */
+        Resumption: {
+            /** @description The longest walk that was planned before the pause. */
+            before: components["schemas"]["WalkLevel"];
+            /**
+             * Keeps Percent
+             * @description How much of it the first walk keeps.
+             */
+            keeps_percent: number;
+            season: components["schemas"]["SeasonPlan-Output"];
+        };
+        /**
          * RetryOut
          * @description Whether an item could be taken now, else why not.
          */
@@ -4057,6 +4275,272 @@ export interface components {
          */
         ScreeningState: "not_screened" | "clear" | "clearance_recommended" | "clearance_required" | "cleared";
         /**
+         * SeasonBody
+         * @description A season to plan.
+         */
+        SeasonBody: {
+            season: components["schemas"]["SeasonPlan-Input"];
+        };
+        /**
+         * SeasonNames
+         * @description What the sessions are called that the season brings; the client sees these.
+         */
+        SeasonNames: {
+            /**
+             * Cardio
+             * @default Easy endurance
+             */
+            cardio: string;
+            /**
+             * Cardio Activity
+             * @default Bike, swim or brisk walk, easy
+             */
+            cardio_activity: string;
+            /**
+             * Long Walk
+             * @default Long walk
+             */
+            long_walk: string;
+            /**
+             * Rest
+             * @default Rest and packing
+             */
+            rest: string;
+            /**
+             * Short Walk
+             * @default Shorter walk
+             */
+            short_walk: string;
+        };
+        /**
+         * SeasonOut
+         * @description A season as the rules propose it; nothing is stored.
+         */
+        SeasonOut: {
+            /**
+             * Notes
+             * @description What else to know, a sentence each.
+             */
+            notes: string[];
+            /** Shortfalls */
+            shortfalls: components["schemas"]["ShortfallOut"][];
+            /** Weeks */
+            weeks: components["schemas"]["SeasonWeek"][];
+        };
+        /**
+         * SeasonPlan
+         * @description What a season is planned from.
+         */
+        "SeasonPlan-Input": {
+            /**
+             * Accepted
+             * @description What the person goes with knowingly although walks do not grow to it in time.
+             * @default []
+             */
+            accepted: components["schemas"]["Thing"][];
+            /**
+             * Away
+             * @default []
+             */
+            away: components["schemas"]["Away"][];
+            /**
+             * Cardio A Week
+             * @description 0 to 6; null fills the days that are left.
+             */
+            cardio_a_week?: number | null;
+            /**
+             * Circuits
+             * @description Keys of the circuits that strength sessions take in turn.
+             * @default []
+             */
+            circuits: string[];
+            /** @description What walks should grow to: the trip's longest day. */
+            longest_day: components["schemas"]["WalkLevel"];
+            /** @description The pause after which it was planned again. */
+            paused?: components["schemas"]["PausedFor"] | null;
+            /**
+             * Pins
+             * @default []
+             */
+            pins: components["schemas"]["PinnedSession-Input"][];
+            /**
+             * Starts On
+             * Format: date
+             */
+            starts_on: string;
+            /** Strength A Week */
+            strength_a_week: number;
+            /**
+             * Things A Week
+             * @description How many of distance, ascent and pack grow in one week, 1 to 3.
+             * @default 2
+             */
+            things_a_week: number;
+            /**
+             * Trip On
+             * Format: date
+             * @description First day of the trip.
+             */
+            trip_on: string;
+            /** @description The longest walk of late. */
+            walking: components["schemas"]["WalkLevel"];
+            /**
+             * Walks A Week
+             * @default 1
+             */
+            walks_a_week: number;
+            /** Weekdays */
+            weekdays: components["schemas"]["Weekday"][];
+        };
+        /**
+         * SeasonPlan
+         * @description What a season is planned from.
+         */
+        "SeasonPlan-Output": {
+            /**
+             * Accepted
+             * @description What the person goes with knowingly although walks do not grow to it in time.
+             * @default []
+             */
+            accepted: components["schemas"]["Thing"][];
+            /**
+             * Away
+             * @default []
+             */
+            away: components["schemas"]["Away"][];
+            /**
+             * Cardio A Week
+             * @description 0 to 6; null fills the days that are left.
+             */
+            cardio_a_week: number | null;
+            /**
+             * Circuits
+             * @description Keys of the circuits that strength sessions take in turn.
+             * @default []
+             */
+            circuits: string[];
+            /** @description What walks should grow to: the trip's longest day. */
+            longest_day: components["schemas"]["WalkLevel"];
+            /** @description The pause after which it was planned again. */
+            paused: components["schemas"]["PausedFor"] | null;
+            /**
+             * Pins
+             * @default []
+             */
+            pins: components["schemas"]["PinnedSession-Output"][];
+            /**
+             * Starts On
+             * Format: date
+             */
+            starts_on: string;
+            /** Strength A Week */
+            strength_a_week: number;
+            /**
+             * Things A Week
+             * @description How many of distance, ascent and pack grow in one week, 1 to 3.
+             * @default 2
+             */
+            things_a_week: number;
+            /**
+             * Trip On
+             * Format: date
+             * @description First day of the trip.
+             */
+            trip_on: string;
+            /** @description The longest walk of late. */
+            walking: components["schemas"]["WalkLevel"];
+            /**
+             * Walks A Week
+             * @default 1
+             */
+            walks_a_week: number;
+            /** Weekdays */
+            weekdays: components["schemas"]["Weekday"][];
+        };
+        /**
+         * SeasonSession
+         * @description A proposed session.
+         */
+        SeasonSession: {
+            activity: components["schemas"]["steadfoot__rules__season_request__Activity"];
+            /**
+             * Date
+             * Format: date
+             */
+            date: string;
+            /**
+             * Effort
+             * @description Expected effort, 0 to 10.
+             */
+            effort: number;
+            /** Locked */
+            locked: boolean;
+            /** Minutes */
+            minutes: number;
+            /** Pinned */
+            pinned: boolean;
+            walk: components["schemas"]["WalkLevel"] | null;
+        };
+        /**
+         * SeasonStart
+         * @description What a season page begins with: what was planned before, and what is known of the person.
+         */
+        SeasonStart: {
+            longest_day: components["schemas"]["WalkLevel"];
+            /**
+             * Longest Day Known
+             * @description Whether the longest day is the trip's own, or assumed.
+             */
+            longest_day_known: boolean;
+            /** @description What the draft, else the current program, was planned from. */
+            season: components["schemas"]["SeasonPlan-Output"] | null;
+            /**
+             * Starts On
+             * Format: date
+             */
+            starts_on: string;
+            /**
+             * Today
+             * Format: date
+             * @description The client's calendar day.
+             */
+            today: string;
+            /** Trip Name */
+            trip_name: string;
+            /** Trip On */
+            trip_on: string | null;
+            /**
+             * Walked On
+             * @description Day of the logged walk that the level is from; null: it is assumed.
+             */
+            walked_on: string | null;
+            walking: components["schemas"]["WalkLevel"];
+        };
+        /**
+         * SeasonWeek
+         * @description A week counted back from the trip; the first may be shorter.
+         */
+        SeasonWeek: {
+            /**
+             * Ends On
+             * Format: date
+             */
+            ends_on: string;
+            phase: components["schemas"]["Phase"];
+            /**
+             * Planned Load
+             * @description Effort times minutes, summed, arbitrary units.
+             */
+            planned_load: number;
+            /** Sessions */
+            sessions: components["schemas"]["SeasonSession"][];
+            /**
+             * Starts On
+             * Format: date
+             */
+            starts_on: string;
+        };
+        /**
          * SessionOut
          * @description A planned session with what was reported. Loads are effort times minutes.
          */
@@ -4133,6 +4617,26 @@ export interface components {
          * @enum {string}
          */
         Shape: "range" | "mean" | "median" | "predicted" | "grades";
+        /**
+         * ShortfallOut
+         * @description What walks do not grow to in time, in the unit that the thing's name ends with.
+         */
+        ShortfallOut: {
+            /** Accepted */
+            accepted: boolean;
+            /** Reached */
+            reached: number;
+            /** Short By */
+            short_by: number;
+            thing: components["schemas"]["Thing"];
+            /** Wanted */
+            wanted: number;
+            /**
+             * Weeks More
+             * @description Weeks that the whole goal would take more.
+             */
+            weeks_more: number;
+        };
         /**
          * Sides
          * @description Whether a dose is for each side in turn or for both together.
@@ -4228,6 +4732,16 @@ export interface components {
          */
         Status: "done" | "partly" | "open" | "missed" | "not_heard" | "to_come";
         /**
+         * Activity
+         * @description Something that is hard for the client, in their words; 0 cannot do it, 10 as before.
+         */
+        steadfoot__assessment__schemas__Activity: {
+            /** Name */
+            name: string;
+            /** Rating */
+            rating: number;
+        };
+        /**
          * ChangeOut
          * @description The change since the time before; real only from the smallest real change on.
          */
@@ -4285,6 +4799,12 @@ export interface components {
             /** Source */
             source: string;
         };
+        /**
+         * Activity
+         * @description What a planned session is.
+         * @enum {string}
+         */
+        steadfoot__rules__season_request__Activity: "strength" | "walk" | "cardio";
         /**
          * StretchPart
          * @description A piece of the way, in metres: where it starts, how long it is, the height at its start, how much it gains.
@@ -4638,6 +5158,12 @@ export interface components {
          */
         TestSide: "left" | "right";
         /**
+         * Thing
+         * @description What grows of a walk.
+         * @enum {string}
+         */
+        Thing: "distance_km" | "ascent_m" | "pack_kg";
+        /**
          * Thresholds
          * @description Numbers of the rules that a practitioner may set for one client.
          */
@@ -4968,6 +5494,27 @@ export interface components {
             /** Minutes */
             minutes: number;
             /** Pack Kg */
+            pack_kg: number;
+        };
+        /**
+         * WalkLevel
+         * @description A walk as a level: how far, how high, with what on the back.
+         */
+        WalkLevel: {
+            /**
+             * Ascent M
+             * @description Metres up, 0 to 5000.
+             */
+            ascent_m: number;
+            /**
+             * Distance Km
+             * @description Kilometres, 1 to 100.
+             */
+            distance_km: number;
+            /**
+             * Pack Kg
+             * @description Weight of the pack in kg, 0 to 60.
+             */
             pack_kg: number;
         };
         /**
@@ -6209,6 +6756,136 @@ export interface operations {
                 content: {
                     "application/json": components["schemas"]["HTTPValidationError"];
                 };
+            };
+        };
+    };
+    readSeasonStart: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SeasonStart"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    planSeason: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SeasonBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SeasonOut"];
+                };
+            };
+            /** @description It contradicts itself: carries short_by, unit and choices that would help. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+        };
+    };
+    layOutSeason: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["LayOutBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProgramContent-Output"];
+                };
+            };
+            /** @description It contradicts itself: carries short_by, unit and choices that would help. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+        };
+    };
+    resumeSeason: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ResumeBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Resumption"];
+                };
+            };
+            /** @description It contradicts itself: carries short_by, unit and choices that would help. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
         };
     };

@@ -9,6 +9,7 @@ import { NotFound } from './NotFound';
 import { PersonPage } from './person/PersonPage';
 import { LoadPage } from './load/LoadPage';
 import { ReadinessPage } from './readiness/ReadinessPage';
+import { SeasonPage } from './season/SeasonPage';
 import { ScreeningPage } from './screening/ScreeningPage';
 import { SourcesPage } from './sources/SourcesPage';
 import { TestsPage } from './assessment/TestsPage';
@@ -26,6 +27,7 @@ export const routes: readonly Route[] = [
   { path: '/clients/:id/screening', page: ScreeningPage, title: () => t('scrTitle') },
   { path: '/clients/:id/load', page: LoadPage, title: () => t('loadTitle') },
   { path: '/clients/:id/readiness', page: ReadinessPage, title: () => t('rdyTitle') },
+  { path: '/clients/:id/season', page: SeasonPage, title: () => t('seaTitle') },
   { path: '/sources', page: SourcesPage, title: () => t('sourcesTitle') },
   { path: '/clients/:id/tests', page: TestsPage, title: () => t('tstTitle') },
   { path: '/clients/:id/trip', page: TripPage, title: () => t('trpTitle') },

@@ -62,6 +62,8 @@ export interface ProgramContent {
   ends_on: LocalDate | null;
   sessions: Session[];
   days: Day[];
+  /** What its season was planned from; only the season's page reads it. */
+  season?: unknown;
 }
 
 export interface PlannedSession {

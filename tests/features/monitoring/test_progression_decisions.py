@@ -40,6 +40,22 @@ def test_accepted_ones_become_one_version_and_the_phone_says_what_changed(house)
     assert here.row()["suggestion"] is None
 
 
+def test_what_is_accepted_of_a_circuit_holds_for_its_copies_of_lighter_weeks(house):
+    program = content(MONDAY, 6)
+    lighter = {**circuit("s1-2r", rounds=2, prescriptions=[step_down("p1-2r")]), "name": "Steps and hips (×2)"}
+    program["sessions"].append(lighter)
+    program["days"].append({"date": (MONDAY + timedelta(days=36)).isoformat(), "session": "s1-2r", "fixed_day": False})
+    client_id = house.new_client(usual_pain=1)
+    house.publish(client_id, program)
+    here = Scene(house, client_id, house.pair(client_id))
+    trained(here, OVER, OVER)
+    (item,) = suggestions(here)["items"]
+    decide(here, accepting(item))
+    whole, copy = [session["prescriptions"][0] for session in current(here)["content"]["sessions"]]
+    assert (copy["key"], copy["variant"]) == ("p1-2r", whole["variant"])
+    assert whole["variant"] == item["then"]["variant"] != step_down()["variant"]
+
+
 def test_an_edit_stands_in_the_place_of_the_suggestion(house):
     here = ready(house)
     item = first(here)

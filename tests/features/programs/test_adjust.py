@@ -11,6 +11,7 @@ from steadfoot.programs.changes import changes
 from steadfoot.programs.checks import validate
 from steadfoot.programs.content import ProgramContent
 from steadfoot.programs.findings import Severity
+from steadfoot.programs.lighter import with_rounds
 from steadfoot.rules.dose import missing_kit
 from steadfoot.rules.vocabulary import Kit, Region
 from tests.builders import circuit, content, step_down
@@ -31,6 +32,16 @@ def keys_of(whole):
 
 def by_key(whole):
     return {one.key: one for session in whole.sessions for one in getattr(session, "prescriptions", [])}
+
+
+def test_a_copy_with_fewer_rounds_is_eased_off_with_the_whole_circuit_whichever_was_named():
+    whole = program()
+    copied = whole.model_copy(update={"sessions": [whole.sessions[0], with_rounds(whole.sessions[0], 2)]})
+    for named in ("p1", "p1-2r"):
+        eased = ease_off_client(copied, set(Kit), library(), keys=[named])
+        assert eased.sentences == ("Step-down: 10 cm step instead of 15 cm step",)
+        assert eased.moved == ("p1", "p1-2r")
+        assert by_key(eased.content)["p1-2r"].variant == "step-10"
 
 
 def test_only_what_is_named_is_eased_off():

@@ -10,6 +10,7 @@ import { Preview } from './Preview';
 import { Problems } from './Problems';
 import { SaidLine } from './SaidLine';
 import { SessionPane } from './SessionPane';
+import { useUndoKeys } from './useUndoKeys';
 import { Weeks } from './Weeks';
 
 /** The three columns: weeks, session, phone; above them, in a line while there is little to say, what changed and what does not fit. */
@@ -34,20 +35,4 @@ export function Workbench({ editor, onStartAgain }: { editor: Editor; onStartAga
       </div>
     </div>
   );
-}
-
-/** Ctrl+Z, Ctrl+Shift+Z and Ctrl+Y (Cmd on a Mac) anywhere on the page, but not behind a dialog. */
-function useUndoKeys(editor: Editor): void {
-  useEffect(() => {
-    const press = (event: KeyboardEvent) => {
-      if (!(event.ctrlKey || event.metaKey) || event.altKey || document.querySelector('dialog[open]')) return;
-      const key = event.key.toLowerCase();
-      const does = key === 'y' || (key === 'z' && event.shiftKey) ? editor.redo : key === 'z' ? editor.undo : null;
-      if (!does) return;
-      event.preventDefault();
-      does();
-    };
-    addEventListener('keydown', press);
-    return () => removeEventListener('keydown', press);
-  }, [editor]);
 }

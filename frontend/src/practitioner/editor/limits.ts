@@ -21,7 +21,7 @@ export const LIMITS = {
   pack_kg: any(0, 60),
 } as const satisfies Record<string, Range>;
 
-export const SESSIONS_MAX = 60;
+export const SESSIONS_MAX = 150;
 export const PRESCRIPTIONS_MAX = 30;
 /** Planned sessions on one date. */
 export const PER_DATE_MAX = 4;

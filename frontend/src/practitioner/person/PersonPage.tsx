@@ -12,6 +12,7 @@ import { t } from '../words';
 import { About, Adherence } from './About';
 import { Aside } from './Aside';
 import { Flags } from './Flags';
+import { PauseLink } from '../season/PauseLink';
 import { Standing } from '../screening/Standing';
 import { PrintProgram } from '../sheets/PrintProgram';
 import { Strip } from './Strip';
@@ -57,6 +58,7 @@ function Body({ overview, now }: { overview: Overview; now: Date }) {
         <Standing client={id} />
         {!hasOpen && <Suggestions client={id} />}
         <Flags client={id} flags={overview.flags} />
+        <PauseLink overview={overview} />
         {hasOpen && <Suggestions client={id} />}
         <Aside client={id} zone={time_zone} />
         <Messages overview={overview} />
@@ -84,7 +86,7 @@ export function PersonPage({ params }: { params: Record<string, string> }) {
         <h1>{data?.client.display_name ?? t('personLoading')}</h1>
         {data && <p class="soft">{headWords(data).join(' · ')}</p>}
         <span class="spacer" />
-        {data && <div class="screen-only actions"><ButtonLink small to={`/clients/${id}/program`}>{t('programLink')}</ButtonLink> {data.program && <PrintProgram client={data.client} />} <Button small kind="quiet" onClick={() => print()}>{t('printPage')}</Button></div>}
+        {data && <div class="screen-only actions"><ButtonLink small to={`/clients/${id}/program`}>{t('programLink')}</ButtonLink> <ButtonLink small to={`/clients/${id}/season`}>{t('seaTitle')}</ButtonLink> {data.program && <PrintProgram client={data.client} />} <Button small kind="quiet" onClick={() => print()}>{t('printPage')}</Button></div>}
       </div>
       {missing
         ? <p role="alert">{t('personMissing')}</p>

@@ -8,11 +8,12 @@ import intake from './intake';
 import person from './person';
 import progress from './progress';
 import readiness from './readiness';
+import season from './season';
 import sheet from './sheet';
 import shell from './shell';
 import tests from './tests';
 import timeline from './timeline';
 import trip from './trip';
 
-const de: Translation<typeof en> = { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...intake, ...tests, ...readiness, ...trip };
+const de: Translation<typeof en> = { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...season, ...intake, ...tests, ...readiness, ...trip };
 export default de;

@@ -6,10 +6,11 @@ import intake from './intake';
 import person from './person';
 import progress from './progress';
 import readiness from './readiness';
+import season from './season';
 import sheet from './sheet';
 import shell from './shell';
 import tests from './tests';
 import timeline from './timeline';
 import trip from './trip';
 
-export default { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...intake, ...tests, ...readiness, ...trip } as const;
+export default { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...season, ...intake, ...tests, ...readiness, ...trip } as const;
