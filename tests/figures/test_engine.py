@@ -48,6 +48,11 @@ def test_signs_are_the_clinics():
     assert point(kneeling, "toe.L")[2] > point(kneeling, "heel.L")[2]
 
 
+def test_a_towel_can_lie_around_a_thigh():
+    lying = pose({"pelvis.tilt": -90, "pelvis.z": 0.08, "leg.R.hip.0": 90, "leg.R.knee": 90}, FREE)
+    assert point(lying, "thigh.R") == pytest.approx((0, -0.05, 0.08 + 0.7 * 0.245))
+
+
 @given(st.lists(st.floats(-90, 90), min_size=3, max_size=6))
 def test_the_curve_is_the_monotone_cubic_with_flat_ends(values):
     count = len(values)
