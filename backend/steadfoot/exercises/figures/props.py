@@ -124,6 +124,8 @@ _STRAPS: dict[str, tuple[Sphere, ...]] = {
     "strap_top": ((-0.045, 0.062, 0.160, 0.006), (0.030, 0.060, 0.140, 0.006), (0.040, 0.060, 0.120, 0.006)),
     "strap_side": ((0.044, 0.060, 0.110, 0.006), (-0.020, 0.085, 0.010, 0.006)),
 }
+_UNDER: tuple[Sphere, ...] = tuple((x, y, 0.0025, 0.0095) for x in (-0.060, 0.050) for y in (-0.04, 0.04))
+"""A folded towel: the heel sinks in a little."""
 
 
 def worn(name: str, prop: Prop) -> Iterator[Shape]:
@@ -135,6 +137,8 @@ def worn(name: str, prop: Prop) -> Iterator[Shape]:
             for side, sign in (("L", 1), ("R", -1)):
                 mirrored = tuple((x, sign * y, z, r) for x, y, z, r in spheres)
                 yield Shape(f"{name}.{part}.{side}", "thorax", "strap", mirrored)
+    for side in prop.under:
+        yield Shape(f"{name}.{side}", f"sole.{side}", "towel", _UNDER)
     if prop.kind == "dumbbell":
         for side in prop.hands:
             yield from _dumbbell(f"{name}.{side}", f"hand.{side}")

@@ -115,6 +115,7 @@ class Prop(Part):
     size: Place | None = Field(None, description="Depth along x, width along y, height.")
     faces: Angle = Field(0, description="Direction its front looks, turned from x toward y.")
     hands: list[Literal["L", "R"]] = []
+    under: list[Literal["L", "R"]] = Field([], description="Heels that a towel lies under and slides along with.")
     ends: tuple[str, str] | None = Field(None, description="Named points that a band or towel joins.")
     anchor: Place | None = Field(None, description="A fixed end instead of the second point.")
     mass: Annotated[float, Field(ge=0, le=1)] | None = Field(None, description="As a fraction of body mass.")

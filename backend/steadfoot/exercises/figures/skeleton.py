@@ -12,6 +12,7 @@ from steadfoot.exercises.figures.rotations import TINY, Matrix, Vector, least_tu
 Numbers = Mapping[str, float]
 BALL = np.array((body.BALL_AHEAD, 0.0, body.BALL_RADIUS - body.ANKLE_HEIGHT))
 HEEL = np.array((body.HEEL_RADIUS - body.HEEL_BEHIND, 0.0, body.HEEL_RADIUS - body.ANKLE_HEIGHT))
+ON_FLOOR = np.array((1.0, 1.0, 0.0))
 LEG = (body.THIGH, body.SHANK)
 ARM = (body.UPPER_ARM, body.FOREARM)
 
@@ -49,12 +50,13 @@ class Skeleton:
 
 
 def pose(numbers: Numbers, switches: Switches) -> Skeleton:
-    """Place every bone for one pose."""
+    """Place every bone for one pose; ``sole`` is the floor below a heel, for what slides along with it."""
     skeleton = Skeleton()
     _trunk(skeleton, numbers)
     for side in body.SIDES:
         told = switches.limbs[f"leg.{side}"]
         (_leg_by_angles if told == "angles" else _leg_by_place)(skeleton, numbers, switches, side)
+        skeleton._add(f"sole.{side}", skeleton.point(f"foot.{side}", HEEL) * ON_FLOOR, np.eye(3))
     for side in body.SIDES:
         told = switches.limbs[f"arm.{side}"]
         (_arm_by_angles if told == "angles" else _arm_by_place)(skeleton, numbers, switches, side)
