@@ -10,6 +10,7 @@ import pytest
 from steadfoot.exercises.figures.animate import moving
 from steadfoot.exercises.figures.checks import findings
 from steadfoot.exercises.figures.draw import still
+from steadfoot.exercises.figures.points import point
 from steadfoot.exercises.figures.scene import scene
 from steadfoot.exercises.figures.strip import strip
 from steadfoot.exercises.service import library
@@ -77,6 +78,18 @@ def test_a_strip_shows_with_an_arrow_how_far_the_pelvis_sinks(moved):
 
 def test_a_pelvis_that_only_goes_back_has_no_arrow_down(moved):
     assert 'class="a"' not in strip(scene(FIGURES["hip-hinge wall"], samples=moved("hip-hinge wall")))
+
+
+def test_a_heel_that_slides_takes_towel_and_arrow_along_the_floor(moved):
+    samples = moved("hamstring-curl slide")
+    seen = scene(FIGURES["hamstring-curl slide"], samples=samples)
+    assert {item.shape.bone for item in seen.items if item.css == "v"} == {"sole.L", "sole.R"}
+    for sample in samples:
+        assert sample.skeleton.at["sole.R"][2] == 0
+        assert sample.skeleton.at["sole.R"][0] == pytest.approx(point(sample.skeleton, "heel.R")[0])
+    dashed = re.findall(r'class="k" d="([^"]*)" stroke-dasharray', strip(seen))
+    assert dashed
+    assert all(len(set(re.findall(r" (-?\d+)", line))) == 1 for line in dashed)
 
 
 @pytest.mark.parametrize(("name", "view"), VIEWS)
