@@ -19,7 +19,7 @@ MARK = 0.030
 """House: radius of the ring on the joint that the first cue is about, fractions of stature."""
 FLAT = 0.7
 AVERTED = -0.15
-"""House: a muscle whose region looks away from the viewer by more than this cosine is left out."""
+"""House: what looks away from the viewer by more than this cosine: a muscle is left out, a face is under the hair."""
 _ON_TRUNK = ("abdomen", "thorax", "seam")
 _PLACE = {"mat": "ground", "star": "ground", "wall": "behind", "rail": "behind"}
 
@@ -67,9 +67,13 @@ def gather(figure: Figure, view: str, skeleton: Skeleton) -> list[Item]:
         region = muscles.REGIONS[name]
         if _faces(region, view, skeleton):
             slots.setdefault(_slot(region), []).append(region.shape)
-    wanted = layers.order(view, figure.movement.lift, figure.movement.sink)
+    wanted = layers.order(view, figure.movement.lift, figure.movement.sink, _averted(skeleton, view))
     drawn = [(slot, shape) for slot in wanted for shape in _body(slot, figure, view) + slots.get(slot, [])]
     return [Item(shape, _far(slot, view)) for slot, shape in drawn] + _mark(figure)
+
+
+def _averted(skeleton: Skeleton, view: str) -> bool:
+    return float(skeleton.turn["head"][:, 0] @ CAMERAS[view].viewer) < AVERTED
 
 
 def _mark(figure: Figure) -> list[Item]:
