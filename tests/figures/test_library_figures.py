@@ -92,6 +92,12 @@ def test_a_heel_that_slides_takes_towel_and_arrow_along_the_floor(moved):
     assert all(len(set(re.findall(r" (-?\d+)", line))) == 1 for line in dashed)
 
 
+@pytest.mark.parametrize(("name", "over"), [("prone-raise wide", "h"), ("knee-lift chair", "s")])
+def test_the_hair_hides_a_face_that_looks_away(name, over, moved):
+    items = scene(FIGURES[name], "quarter", moved(name)).items
+    assert [item.css for item in items if item.shape.name in ("face", "hair")][-1] == over
+
+
 @pytest.mark.parametrize(("name", "view"), VIEWS)
 def test_a_still_is_small(name, view, moved):
     assert packed(still(scene(FIGURES[name], view, moved(name)))) <= STILL_MAX
