@@ -42,6 +42,13 @@ class Bend(Part):
     turn: Angle | None = None
 
 
+class Shoulders(Part):
+    """How far the shoulder blades carry both shoulder joints along the thorax: forward (apart), up."""
+
+    forward: Length | None = None
+    up: Length | None = None
+
+
 class Foot(Part):
     """A foot with a place: the point of the floor below the ankle when flat."""
 
@@ -86,6 +93,7 @@ class PosePart(Part):
     pelvis: Pelvis | None = None
     spine: Bend | None = None
     neck: Bend | None = None
+    shoulders: Shoulders | None = None
     foot: Foot | None = None
     foot_l: Foot | None = Field(None, alias="foot.L")
     foot_r: Foot | None = Field(None, alias="foot.R")

@@ -91,9 +91,10 @@ def _hip(skeleton: Skeleton, side: str) -> Vector:
     return skeleton.point("pelvis", np.array((0.0, body.outward(side) * body.HIP_HALF, 0.0)))
 
 
-def _shoulder(skeleton: Skeleton, side: str) -> Vector:
-    height = body.HIP_TO_SHOULDER - body.THORACIC
-    return skeleton.point("thorax", np.array((0.0, body.outward(side) * body.SHOULDER_HALF, height)))
+def _shoulder(skeleton: Skeleton, numbers: Numbers, side: str) -> Vector:
+    forward, up = numbers.get("shoulders.forward", 0.0), numbers.get("shoulders.up", 0.0)
+    height = body.HIP_TO_SHOULDER - body.THORACIC + up
+    return skeleton.point("thorax", np.array((forward, body.outward(side) * body.SHOULDER_HALF, height)))
 
 
 def _down(distance: float) -> Vector:
@@ -135,7 +136,7 @@ def _arm_by_angles(skeleton: Skeleton, numbers: Numbers, _switches: Switches, si
     arm = f"arm.{side}"
     flexion, abduction, external = _three(numbers, f"{arm}.shoulder")
     upper = skeleton.turn["thorax"] @ limb(flexion, abduction, external, body.outward(side))
-    skeleton._add(f"upper_arm.{side}", _shoulder(skeleton, side), upper)
+    skeleton._add(f"upper_arm.{side}", _shoulder(skeleton, numbers, side), upper)
     forearm = upper @ ry(-numbers.get(f"{arm}.elbow", 0.0))
     skeleton._add(f"forearm.{side}", skeleton.point(f"upper_arm.{side}", _down(body.UPPER_ARM)), forearm)
     hand = forearm @ ry(-numbers.get(f"{arm}.wrist", 0.0))
@@ -154,7 +155,7 @@ def _arm_by_place(skeleton: Skeleton, numbers: Numbers, switches: Switches, side
     origin, frame = _frame(skeleton, switches.frames.get(hand, "world"), side)
     target = origin + frame @ _three(numbers, f"{hand}.at")
     hint = skeleton.turn["thorax"] @ _three(numbers, f"{hand}.elbow")
-    shoulder = _shoulder(skeleton, side)
+    shoulder = _shoulder(skeleton, numbers, side)
     reach = two_bone(shoulder, target, ARM, hint, -1)
     skeleton._add(f"upper_arm.{side}", shoulder, reach.upper)
     skeleton._add(f"forearm.{side}", reach.middle, reach.lower)
