@@ -24,6 +24,7 @@ USUAL: dict[str, Corner] = {
     "rail": (0.50, 0.02, 0.53),
     "pillow": (0.24, 0.18, 0.05),
     "star": (0.42, 0.42, 0.0),
+    "ball": (0.10, 0.10, 0.10),
 }
 """Depth, width and height where a pose file gives no size."""
 MASS = {"pack": 0.12, "dumbbell": 0.06}
@@ -103,6 +104,9 @@ def standing(name: str, prop: Prop) -> Iterator[Shape]:
         yield Shape(f"{name}{i}", WORLD, block.fill, tuple((*map(float, spot), soft) for spot in inner))  # type: ignore[misc]
     if prop.kind == "star":
         yield from _star(name, prop)
+    if prop.kind == "ball":
+        (x, y, z), radius = prop.at or (0, 0, 0), size_of(prop)[2] / 2
+        yield Shape(name, WORLD, "pillow", ((x, y, z + radius, radius),))
 
 
 def _star(name: str, prop: Prop) -> Iterator[Shape]:

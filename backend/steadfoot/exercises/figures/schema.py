@@ -118,7 +118,9 @@ class Key(PosePart):
 class Prop(Part):
     """A thing in the picture; which fields it needs depends on its kind."""
 
-    kind: Literal["box", "wall", "mat", "chair", "table", "rail", "pillow", "dumbbell", "band", "pack", "towel", "star"]
+    kind: Literal[
+        "box", "wall", "mat", "chair", "table", "rail", "pillow", "dumbbell", "band", "pack", "towel", "star", "ball"
+    ]
     at: Place | None = Field(None, description="Middle of its foot print on the floor.")
     size: Place | None = Field(None, description="Depth along x, width along y, height.")
     faces: Angle = Field(0, description="Direction its front looks, turned from x toward y.")
