@@ -92,6 +92,16 @@ def test_a_heel_that_slides_takes_towel_and_arrow_along_the_floor(moved):
     assert all(len(set(re.findall(r" (-?\d+)", line))) == 1 for line in dashed)
 
 
+def test_a_ball_stays_between_the_knees_that_squeeze_it(moved):
+    samples = moved("adductor-bridge ball")
+    seen = scene(FIGURES["adductor-bridge ball"], samples=samples)
+    (x, y, z, radius), *more = next(item.shape.spheres for item in seen.items if item.shape.name == "ball")
+    assert not more
+    for sample in samples:
+        for knee in (point(sample.skeleton, f"knee.{side}") for side in "LR"):
+            assert radius + 0.010 < ((knee - (x, y, z)) ** 2).sum() ** 0.5 < radius + 0.031
+
+
 @pytest.mark.parametrize(("name", "over"), [("prone-raise wide", "h"), ("knee-lift chair", "s")])
 def test_the_hair_hides_a_face_that_looks_away(name, over, moved):
     items = scene(FIGURES[name], "quarter", moved(name)).items
