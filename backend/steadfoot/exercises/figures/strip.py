@@ -20,8 +20,8 @@ LEAST_LIFT = 45.0
 """House: a pelvis that rises or sinks less than this gets none."""
 TRAIL_STEPS = 7
 HEAD = 24.0
-RUBS, TOES_UP = 0.022, 0.03
-"""House: a heel that stays below the one while toes rise above the other slides, in fractions of stature."""
+RUBS, TOES_UP = 0.022, 0.02
+"""House: a heel that stays below the one and ends with toes above the other slides, in fractions of stature."""
 Edges = tuple[float, float, float, float]
 """Left, right, top and bottom in drawing units."""
 ENDS = ("toe.L", "toe.R", "fingertip.L", "fingertip.R")
@@ -100,7 +100,7 @@ def _end(samples: list[Sample], name: str) -> str:
     """Answer the heel instead of the toes where a foot slides on its heel: what rubs goes along the floor."""
     heel = name.replace("toe", "heel")
     heights = [(points.point(sample.skeleton, heel)[2], points.point(sample.skeleton, name)[2]) for sample in samples]
-    slides = max(back for back, _ in heights) < RUBS and max(tip for _, tip in heights) > TOES_UP
+    slides = max(back for back, _ in heights) < RUBS and heights[-1][1] > TOES_UP
     return heel if slides else name
 
 
