@@ -3,11 +3,12 @@
 SQLite through SQLAlchemy's defaults loses updates without an error (no transaction for a SELECT) and reports
 "database is locked" at once for a transaction that read before it wrote. Hence: the driver opens no transaction of
 its own, writers begin with BEGIN IMMEDIATE, readers have an engine apart. ``synchronous=FULL``: what is committed has
-been flushed to the disk, since the phone is then told "received".
+been flushed to the disk, since the phone is then told "received". ``hide_parameters``: an error names its statement and
+not its values, which would be somebody's health in a log.
 """
 
 import asyncio
-from collections.abc import AsyncIterator, Callable, Iterator
+from collections.abc import AsyncIterator, Callable, Iterator, Sequence
 from contextlib import contextmanager
 from pathlib import Path
 from typing import Annotated, Any, TypeVar
@@ -15,10 +16,12 @@ from weakref import WeakKeyDictionary
 
 from fastapi import Depends, Request
 from sqlalchemy import Engine, create_engine, event, make_url
+from sqlalchemy import select as sqlalchemy_select
 from sqlmodel import Session, SQLModel, select
 from sqlmodel.sql.expression import SelectOfScalar
 
 T = TypeVar("T", bound=SQLModel)
+R = TypeVar("R", bound=tuple[Any, ...])
 _BUSY_TIMEOUT_S = 10
 _POOL_SIZE = 20
 _PRAGMAS = (
@@ -46,14 +49,21 @@ def _begin_with(statement: str) -> Callable[[Any], None]:
 
 
 def _sqlite_engine(url: str, begin: str) -> Engine:
-    engine = create_engine(url, pool_size=_POOL_SIZE, connect_args={"timeout": _BUSY_TIMEOUT_S})
+    engine = create_engine(url, pool_size=_POOL_SIZE, connect_args={"timeout": _BUSY_TIMEOUT_S}, hide_parameters=True)
     event.listen(engine, "connect", _on_connect)
     event.listen(engine, "begin", _begin_with(begin))
     return engine
 
 
 def _server_engine(url: str) -> Engine:
-    return create_engine(url, pool_size=_POOL_SIZE, max_overflow=_POOL_SIZE, pool_pre_ping=True, pool_timeout=5)
+    return create_engine(
+        url,
+        pool_size=_POOL_SIZE,
+        max_overflow=_POOL_SIZE,
+        pool_pre_ping=True,
+        pool_timeout=5,
+        hide_parameters=True,
+    )
 
 
 class Turns:
@@ -118,6 +128,15 @@ def after_commit(session: Session, done: Callable[[], None]) -> None:
 def scoped(table: type[T], practice_id: str) -> SelectOfScalar[T]:
     """Answer a query of one practice's rows of a table: the one place where practices are kept apart."""
     return select(table).where(table.practice_id == practice_id)  # type: ignore[attr-defined]
+
+
+def plain_rows(
+    session: Session, table: type[SQLModel], row: type[R], practice_id: str, *where: Any, order_by: Sequence[Any]
+) -> list[R]:
+    """Answer one practice's rows of a table as named tuples of those columns: objects cost three times as much."""
+    columns = [getattr(table, name) for name in row._fields]  # type: ignore[attr-defined]
+    query = sqlalchemy_select(*columns).where(table.practice_id == practice_id, *where)  # type: ignore[attr-defined]
+    return [row(*found) for found in session.execute(query.order_by(*order_by))]
 
 
 async def _write_turn(request: Request) -> AsyncIterator[None]:

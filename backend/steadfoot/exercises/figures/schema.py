@@ -124,6 +124,7 @@ class Prop(Part):
     at: Place | None = Field(None, description="Middle of its foot print on the floor.")
     size: Place | None = Field(None, description="Depth along x, width along y, height.")
     faces: Angle = Field(0, description="Direction its front looks, turned from x toward y.")
+    slope: Annotated[float, Field(ge=-2, le=2)] = Field(0, description="Rise of a rail toward its front, for its run.")
     hands: list[Literal["L", "R"]] = []
     under: list[Literal["L", "R"]] = Field([], description="Heels that a towel lies under and slides along with.")
     ends: tuple[str, str] | None = Field(None, description="Named points that a band or towel joins.")
@@ -138,6 +139,7 @@ class Movement(Part):
     views: list[View] = Field(min_length=1, max_length=3)
     seconds: Annotated[float, Field(ge=0.4, le=12)] = Field(description="One way, or one round of a cycle.")
     cycle: bool = False
+    again: bool = Field(False, description="Starts over after the last key: going back would be another movement.")
     working: list[str] = Field(max_length=6)
     props: dict[Name, Prop] = {}
     contacts: list[str] = Field(description="Parts that bear weight all the time; none in walking.")
