@@ -48,6 +48,20 @@ def test_signs_are_the_clinics():
     assert point(kneeling, "toe.L")[2] > point(kneeling, "heel.L")[2]
 
 
+def test_shoulder_blades_carry_the_arms_forward_and_up_and_leave_the_trunk():
+    still, moved = (
+        pose({"pelvis.z": 1} | more, FREE) for more in ({}, {"shoulders.forward": 0.03, "shoulders.up": 0.01})
+    )
+    for name in ("shoulder.R", "wrist.L"):
+        assert point(moved, name) - point(still, name) == pytest.approx((0.03, 0, 0.01))
+    assert point(moved, "neck") == pytest.approx(point(still, "neck"))
+
+
+def test_a_towel_can_lie_around_a_thigh():
+    lying = pose({"pelvis.tilt": -90, "pelvis.z": 0.08, "leg.R.hip.0": 90, "leg.R.knee": 90}, FREE)
+    assert point(lying, "thigh.R") == pytest.approx((0, -0.05, 0.08 + 0.7 * 0.245))
+
+
 # Whole thousandths of a degree: scipy overflows on slopes that no pose has.
 @given(st.lists(st.integers(-90_000, 90_000).map(lambda value: value / 1000), min_size=3, max_size=6))
 def test_the_curve_is_the_monotone_cubic_with_flat_ends(values):

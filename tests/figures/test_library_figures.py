@@ -10,6 +10,7 @@ import pytest
 from steadfoot.exercises.figures.animate import moving
 from steadfoot.exercises.figures.checks import findings
 from steadfoot.exercises.figures.draw import still
+from steadfoot.exercises.figures.points import point
 from steadfoot.exercises.figures.scene import scene
 from steadfoot.exercises.figures.strip import strip
 from steadfoot.exercises.service import library
@@ -77,6 +78,34 @@ def test_a_strip_shows_with_an_arrow_how_far_the_pelvis_sinks(moved):
 
 def test_a_pelvis_that_only_goes_back_has_no_arrow_down(moved):
     assert 'class="a"' not in strip(scene(FIGURES["hip-hinge wall"], samples=moved("hip-hinge wall")))
+
+
+def test_a_heel_that_slides_takes_towel_and_arrow_along_the_floor(moved):
+    samples = moved("hamstring-curl slide")
+    seen = scene(FIGURES["hamstring-curl slide"], samples=samples)
+    assert {item.shape.bone for item in seen.items if item.css == "v"} == {"sole.L", "sole.R"}
+    for sample in samples:
+        assert sample.skeleton.at["sole.R"][2] == 0
+        assert sample.skeleton.at["sole.R"][0] == pytest.approx(point(sample.skeleton, "heel.R")[0])
+    dashed = re.findall(r'class="k" d="([^"]*)" stroke-dasharray', strip(seen))
+    assert dashed
+    assert all(len(set(re.findall(r" (-?\d+)", line))) == 1 for line in dashed)
+
+
+def test_a_ball_stays_between_the_knees_that_squeeze_it(moved):
+    samples = moved("adductor-bridge ball")
+    seen = scene(FIGURES["adductor-bridge ball"], samples=samples)
+    (x, y, z, radius), *more = next(item.shape.spheres for item in seen.items if item.shape.name == "ball")
+    assert not more
+    for sample in samples:
+        for knee in (point(sample.skeleton, f"knee.{side}") for side in "LR"):
+            assert radius + 0.010 < ((knee - (x, y, z)) ** 2).sum() ** 0.5 < radius + 0.031
+
+
+@pytest.mark.parametrize(("name", "over"), [("prone-raise wide", "h"), ("knee-lift chair", "s")])
+def test_the_hair_hides_a_face_that_looks_away(name, over, moved):
+    items = scene(FIGURES[name], "quarter", moved(name)).items
+    assert [item.css for item in items if item.shape.name in ("face", "hair")][-1] == over
 
 
 @pytest.mark.parametrize(("name", "view"), VIEWS)

@@ -67,7 +67,7 @@ def _numbers(path: str, value: Any) -> Iterator[tuple[str, float]]:
 def flat(pose: PosePart, switches: Switches) -> dict[str, float]:
     """Answer the numbers that a pose names, by path."""
     numbers: dict[str, float] = {}
-    for part in ("pelvis", "spine", "neck"):
+    for part in ("pelvis", "spine", "neck", "shoulders"):
         for name, value in (_fields(found) if (found := getattr(pose, part)) else {}).items():
             numbers |= _numbers(f"{part}.{name}", value)
     for limb, (by_angles, by_place) in _WAYS.items():

@@ -1,6 +1,8 @@
 """Gathers what is in a picture, from back to front."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import chain
 
 import numpy as np
 
@@ -10,13 +12,14 @@ from steadfoot.exercises.figures.parts import SHAPES, Shape
 from steadfoot.exercises.figures.points import POINTS
 from steadfoot.exercises.figures.read import Figure
 from steadfoot.exercises.figures.rotations import rz, unit
+from steadfoot.exercises.figures.schema import Prop
 from steadfoot.exercises.figures.skeleton import Skeleton
 
 MARK = 0.030
 """House: radius of the ring on the joint that the first cue is about, fractions of stature."""
 FLAT = 0.7
 AVERTED = -0.15
-"""House: a muscle whose region looks away from the viewer by more than this cosine is left out."""
+"""House: what looks away from the viewer by more than this cosine: a muscle is left out, a face is under the hair."""
 _ON_TRUNK = ("abdomen", "thorax", "seam")
 _PLACE = {"mat": "ground", "star": "ground", "wall": "behind", "rail": "behind"}
 
@@ -45,6 +48,7 @@ FILLS = {
     "wood": "w",
     "mat": "u",
     "pillow": "l",
+    "towel": "v",
     "star": "r",
     "pack": "b",
     "pocket": "q",
@@ -56,14 +60,20 @@ FILLS = {
 
 def gather(figure: Figure, view: str, skeleton: Skeleton) -> list[Item]:
     """Answer every outline of a view, from back to front; which muscles show is decided by the given pose."""
-    slots = _worn(figure) | _standing(figure, view)
+    slots: dict[str, list[Shape]] = {}
+    for slot, shape in chain(_worn(figure), _standing(figure, view)):
+        slots.setdefault(slot, []).append(shape)
     for name in figure.movement.working:
         region = muscles.REGIONS[name]
         if _faces(region, view, skeleton):
             slots.setdefault(_slot(region), []).append(region.shape)
-    wanted = layers.order(view, figure.movement.lift, figure.movement.sink)
+    wanted = layers.order(view, figure.movement.lift, figure.movement.sink, _averted(skeleton, view))
     drawn = [(slot, shape) for slot in wanted for shape in _body(slot, figure, view) + slots.get(slot, [])]
     return [Item(shape, _far(slot, view)) for slot, shape in drawn] + _mark(figure)
+
+
+def _averted(skeleton: Skeleton, view: str) -> bool:
+    return float(skeleton.turn["head"][:, 0] @ CAMERAS[view].viewer) < AVERTED
 
 
 def _mark(figure: Figure) -> list[Item]:
@@ -101,20 +111,22 @@ def _seen_flat(faces: float, view: str) -> bool:
     return abs(float(rz(faces)[:, 0] @ CAMERAS[view].viewer)) > FLAT
 
 
-def _worn(figure: Figure) -> dict[str, list[Shape]]:
-    slots: dict[str, list[Shape]] = {}
+def _worn(figure: Figure) -> Iterator[tuple[str, Shape]]:
     for name, prop in figure.movement.props.items():
         for shape in props.worn(name, prop):
-            slot = "strap" if shape.fill == "strap" else "pack" if prop.kind == "pack" else f"held{shape.bone[-2:]}"
-            slots.setdefault(slot, []).append(shape)
-    return slots
+            yield _worn_slot(shape, prop), shape
 
 
-def _standing(figure: Figure, view: str) -> dict[str, list[Shape]]:
-    slots: dict[str, list[Shape]] = {}
+def _worn_slot(shape: Shape, prop: Prop) -> str:
+    if prop.kind == "pack":
+        return "strap" if shape.fill == "strap" else "pack"
+    return "beside" if prop.under else f"held{shape.bone[-2:]}"
+
+
+def _standing(figure: Figure, view: str) -> Iterator[tuple[str, Shape]]:
     for name, prop in figure.movement.props.items():
         if prop.kind == "wall" and _seen_flat(prop.faces, view):
             continue
         slot = "behind" if prop.behind else _PLACE.get(prop.kind, "beside")
-        slots.setdefault(slot, []).extend(props.standing(name, prop))
-    return slots
+        for shape in props.standing(name, prop):
+            yield slot, shape

@@ -42,9 +42,12 @@ FAR = {"side": "L"}
 """Side of the body that is drawn greyer."""
 
 
-def order(view: str, lift: Sequence[str], sink: Sequence[str]) -> list[str]:
-    """Answer the slots of a view from back to front; lifted groups come last, sunk ones right after the ground."""
-    usual = list(ORDER[view])
+def order(view: str, lift: Sequence[str], sink: Sequence[str], averted: bool = False) -> list[str]:
+    """Answer the slots of a view from back to front; lifted groups come last, sunk ones right after the ground.
+
+    Of a head that is ``averted``, as when lying on the front, the hair hides the face.
+    """
+    usual = ["head.back" if averted and group == "head.front" else group for group in ORDER[view]]
     kept = [group for group in usual if group not in lift and group not in sink]
     groups = [kept[0], *sink, *kept[1:], *lift]
     return [slot for group in groups for slot in GROUPS[group]]

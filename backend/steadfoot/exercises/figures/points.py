@@ -11,6 +11,7 @@ from steadfoot.exercises.figures.skeleton import BALL, HEEL, Skeleton
 _DOWN = np.array((0.0, 0.0, -1.0))
 _SIDED = {
     "hip": ("thigh", 0 * _DOWN),
+    "thigh": ("thigh", 0.7 * body.THIGH * _DOWN),
     "knee": ("shank", 0 * _DOWN),
     "ankle": ("foot", 0 * _DOWN),
     "heel": ("foot", HEEL),

@@ -24,6 +24,7 @@ USUAL: dict[str, Corner] = {
     "rail": (0.50, 0.02, 0.53),
     "pillow": (0.24, 0.18, 0.05),
     "star": (0.42, 0.42, 0.0),
+    "ball": (0.10, 0.10, 0.10),
 }
 """Depth, width and height where a pose file gives no size."""
 MASS = {"pack": 0.12, "dumbbell": 0.06}
@@ -104,6 +105,9 @@ def standing(name: str, prop: Prop) -> Iterator[Shape]:
         yield Shape(f"{name}{i}", WORLD, block.fill, tuple((*map(float, spot), soft) for spot in inner))  # type: ignore[misc]
     if prop.kind == "star":
         yield from _star(name, prop)
+    if prop.kind == "ball":
+        (x, y, z), radius = prop.at or (0, 0, 0), size_of(prop)[2] / 2
+        yield Shape(name, WORLD, "pillow", ((x, y, z + radius, radius),))
 
 
 def _star(name: str, prop: Prop) -> Iterator[Shape]:
@@ -125,6 +129,8 @@ _STRAPS: dict[str, tuple[Sphere, ...]] = {
     "strap_top": ((-0.045, 0.062, 0.160, 0.006), (0.030, 0.060, 0.140, 0.006), (0.040, 0.060, 0.120, 0.006)),
     "strap_side": ((0.044, 0.060, 0.110, 0.006), (-0.020, 0.085, 0.010, 0.006)),
 }
+_UNDER: tuple[Sphere, ...] = tuple((x, y, 0.0025, 0.0095) for x in (-0.060, 0.050) for y in (-0.04, 0.04))
+"""A folded towel: the heel sinks in a little."""
 
 
 def worn(name: str, prop: Prop) -> Iterator[Shape]:
@@ -136,6 +142,8 @@ def worn(name: str, prop: Prop) -> Iterator[Shape]:
             for side, sign in (("L", 1), ("R", -1)):
                 mirrored = tuple((x, sign * y, z, r) for x, y, z, r in spheres)
                 yield Shape(f"{name}.{part}.{side}", "thorax", "strap", mirrored)
+    for side in prop.under:
+        yield Shape(f"{name}.{side}", f"sole.{side}", "towel", _UNDER)
     if prop.kind == "dumbbell":
         for side in prop.hands:
             yield from _dumbbell(f"{name}.{side}", f"hand.{side}")

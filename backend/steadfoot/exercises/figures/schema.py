@@ -42,6 +42,13 @@ class Bend(Part):
     turn: Angle | None = None
 
 
+class Shoulders(Part):
+    """How far the shoulder blades carry both shoulder joints along the thorax: forward (apart), up."""
+
+    forward: Length | None = None
+    up: Length | None = None
+
+
 class Foot(Part):
     """A foot with a place: the point of the floor below the ankle when flat."""
 
@@ -86,6 +93,7 @@ class PosePart(Part):
     pelvis: Pelvis | None = None
     spine: Bend | None = None
     neck: Bend | None = None
+    shoulders: Shoulders | None = None
     foot: Foot | None = None
     foot_l: Foot | None = Field(None, alias="foot.L")
     foot_r: Foot | None = Field(None, alias="foot.R")
@@ -110,12 +118,15 @@ class Key(PosePart):
 class Prop(Part):
     """A thing in the picture; which fields it needs depends on its kind."""
 
-    kind: Literal["box", "wall", "mat", "chair", "table", "rail", "pillow", "dumbbell", "band", "pack", "towel", "star"]
+    kind: Literal[
+        "box", "wall", "mat", "chair", "table", "rail", "pillow", "dumbbell", "band", "pack", "towel", "star", "ball"
+    ]
     at: Place | None = Field(None, description="Middle of its foot print on the floor.")
     size: Place | None = Field(None, description="Depth along x, width along y, height.")
     faces: Angle = Field(0, description="Direction its front looks, turned from x toward y.")
     slope: Annotated[float, Field(ge=-2, le=2)] = Field(0, description="Rise of a rail toward its front, for its run.")
     hands: list[Literal["L", "R"]] = []
+    under: list[Literal["L", "R"]] = Field([], description="Heels that a towel lies under and slides along with.")
     ends: tuple[str, str] | None = Field(None, description="Named points that a band or towel joins.")
     anchor: Place | None = Field(None, description="A fixed end instead of the second point.")
     mass: Annotated[float, Field(ge=0, le=1)] | None = Field(None, description="As a fraction of body mass.")

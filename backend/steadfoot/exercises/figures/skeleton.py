@@ -12,6 +12,7 @@ from steadfoot.exercises.figures.rotations import TINY, Matrix, Vector, least_tu
 Numbers = Mapping[str, float]
 BALL = np.array((body.BALL_AHEAD, 0.0, body.BALL_RADIUS - body.ANKLE_HEIGHT))
 HEEL = np.array((body.HEEL_RADIUS - body.HEEL_BEHIND, 0.0, body.HEEL_RADIUS - body.ANKLE_HEIGHT))
+ON_FLOOR = np.array((1.0, 1.0, 0.0))
 LEG = (body.THIGH, body.SHANK)
 ARM = (body.UPPER_ARM, body.FOREARM)
 
@@ -49,12 +50,13 @@ class Skeleton:
 
 
 def pose(numbers: Numbers, switches: Switches) -> Skeleton:
-    """Place every bone for one pose."""
+    """Place every bone for one pose; ``sole`` is the floor below a heel, for what slides along with it."""
     skeleton = Skeleton()
     _trunk(skeleton, numbers)
     for side in body.SIDES:
         told = switches.limbs[f"leg.{side}"]
         (_leg_by_angles if told == "angles" else _leg_by_place)(skeleton, numbers, switches, side)
+        skeleton._add(f"sole.{side}", skeleton.point(f"foot.{side}", HEEL) * ON_FLOOR, np.eye(3))
     for side in body.SIDES:
         told = switches.limbs[f"arm.{side}"]
         (_arm_by_angles if told == "angles" else _arm_by_place)(skeleton, numbers, switches, side)
@@ -89,9 +91,10 @@ def _hip(skeleton: Skeleton, side: str) -> Vector:
     return skeleton.point("pelvis", np.array((0.0, body.outward(side) * body.HIP_HALF, 0.0)))
 
 
-def _shoulder(skeleton: Skeleton, side: str) -> Vector:
-    height = body.HIP_TO_SHOULDER - body.THORACIC
-    return skeleton.point("thorax", np.array((0.0, body.outward(side) * body.SHOULDER_HALF, height)))
+def _shoulder(skeleton: Skeleton, numbers: Numbers, side: str) -> Vector:
+    forward, up = numbers.get("shoulders.forward", 0.0), numbers.get("shoulders.up", 0.0)
+    height = body.HIP_TO_SHOULDER - body.THORACIC + up
+    return skeleton.point("thorax", np.array((forward, body.outward(side) * body.SHOULDER_HALF, height)))
 
 
 def _down(distance: float) -> Vector:
@@ -133,7 +136,7 @@ def _arm_by_angles(skeleton: Skeleton, numbers: Numbers, _switches: Switches, si
     arm = f"arm.{side}"
     flexion, abduction, external = _three(numbers, f"{arm}.shoulder")
     upper = skeleton.turn["thorax"] @ limb(flexion, abduction, external, body.outward(side))
-    skeleton._add(f"upper_arm.{side}", _shoulder(skeleton, side), upper)
+    skeleton._add(f"upper_arm.{side}", _shoulder(skeleton, numbers, side), upper)
     forearm = upper @ ry(-numbers.get(f"{arm}.elbow", 0.0))
     skeleton._add(f"forearm.{side}", skeleton.point(f"upper_arm.{side}", _down(body.UPPER_ARM)), forearm)
     hand = forearm @ ry(-numbers.get(f"{arm}.wrist", 0.0))
@@ -152,7 +155,7 @@ def _arm_by_place(skeleton: Skeleton, numbers: Numbers, switches: Switches, side
     origin, frame = _frame(skeleton, switches.frames.get(hand, "world"), side)
     target = origin + frame @ _three(numbers, f"{hand}.at")
     hint = skeleton.turn["thorax"] @ _three(numbers, f"{hand}.elbow")
-    shoulder = _shoulder(skeleton, side)
+    shoulder = _shoulder(skeleton, numbers, side)
     reach = two_bone(shoulder, target, ARM, hint, -1)
     skeleton._add(f"upper_arm.{side}", shoulder, reach.upper)
     skeleton._add(f"forearm.{side}", reach.middle, reach.lower)

@@ -20,6 +20,8 @@ LEAST_LIFT = 45.0
 """House: a pelvis that rises or sinks less than this gets none."""
 TRAIL_STEPS = 7
 HEAD = 24.0
+RUBS, TOES_UP = 0.022, 0.02
+"""House: a heel that stays below the one and ends with toes above the other slides, in fractions of stature."""
 Edges = tuple[float, float, float, float]
 """Left, right, top and bottom in drawing units."""
 ENDS = ("toe.L", "toe.R", "fingertip.L", "fingertip.R")
@@ -86,11 +88,20 @@ def _pose(scene: Scene, sample: Sample, trails: list[Trail], shift: int) -> str:
 def _trails(scene: Scene, before: Sample, after: Sample) -> list[Trail]:
     """Answer the ways of hands and feet that moved far; the way of the pelvis, up or down, when none did."""
     between = [_sample(scene, float(time)) for time in np.linspace(before.time, after.time, TRAIL_STEPS)]
-    moved = [Trail(_trail(scene, between, name), dashed=True) for name in ENDS if _moves(scene, between, name)]
+    ends = [_end(between, name) for name in ENDS]
+    moved = [Trail(_trail(scene, between, name), dashed=True) for name in ends if _moves(scene, between, name)]
     pelvis = _trail(scene, between, "pelvis")
     if moved or abs(float(pelvis[-1][1] - pelvis[0][1])) < LEAST_LIFT:
         return moved
     return [Trail(_beside(scene, after, pelvis), dashed=False)]
+
+
+def _end(samples: list[Sample], name: str) -> str:
+    """Answer the heel instead of the toes where a foot slides on its heel: what rubs goes along the floor."""
+    heel = name.replace("toe", "heel")
+    heights = [(points.point(sample.skeleton, heel)[2], points.point(sample.skeleton, name)[2]) for sample in samples]
+    slides = max(back for back, _ in heights) < RUBS and heights[-1][1] > TOES_UP
+    return heel if slides else name
 
 
 def _trail(scene: Scene, samples: list[Sample], name: str) -> Vector:
