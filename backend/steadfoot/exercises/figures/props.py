@@ -76,7 +76,8 @@ def _on_legs(kind: str, x: float, y: float, height: float) -> list[Block]:
 
 def _corners(prop: Prop, block: Block) -> list[Corner]:
     turn, at = rz(prop.faces), np.array(prop.at or (0, 0, 0))
-    spots = [(x, y, z) for x in _ends(block, 0) for y in _ends(block, 1) for z in _ends(block, 2)]
+    slope = prop.rise / size_of(prop)[0] if prop.rise else 0.0
+    spots = [(x, y, z + slope * x) for x in _ends(block, 0) for y in _ends(block, 1) for z in _ends(block, 2)]
     return [tuple(map(float, at + turn @ np.array(spot))) for spot in spots]  # type: ignore[misc]
 
 

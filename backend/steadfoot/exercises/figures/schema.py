@@ -114,6 +114,7 @@ class Prop(Part):
     at: Place | None = Field(None, description="Middle of its foot print on the floor.")
     size: Place | None = Field(None, description="Depth along x, width along y, height.")
     faces: Angle = Field(0, description="Direction its front looks, turned from x toward y.")
+    rise: Length = Field(0, description="A rail's climb from its back end to its front end, as beside stairs.")
     hands: list[Literal["L", "R"]] = []
     ends: tuple[str, str] | None = Field(None, description="Named points that a band or towel joins.")
     anchor: Place | None = Field(None, description="A fixed end instead of the second point.")
