@@ -111,7 +111,10 @@ class Prop(Part):
     """A thing in the picture; which fields it needs depends on its kind."""
 
     kind: Literal["box", "wall", "mat", "chair", "table", "rail", "pillow", "dumbbell", "band", "pack", "towel", "star"]
-    at: Place | None = Field(None, description="Middle of its foot print on the floor.")
+    at: Place | None = Field(
+        None,
+        description="Middle of its foot print on the floor; of a carried pack its middle, measured from between the palms.",
+    )
     size: Place | None = Field(None, description="Depth along x, width along y, height.")
     faces: Angle = Field(0, description="Direction its front looks, turned from x toward y.")
     rise: Length = Field(0, description="A rail's climb from its back end to its front end, as beside stairs.")

@@ -12,6 +12,8 @@ from steadfoot.exercises.figures.rotations import TINY, Matrix, Vector, least_tu
 Numbers = Mapping[str, float]
 BALL = np.array((body.BALL_AHEAD, 0.0, body.BALL_RADIUS - body.ANKLE_HEIGHT))
 HEEL = np.array((body.HEEL_RADIUS - body.HEEL_BEHIND, 0.0, body.HEEL_RADIUS - body.ANKLE_HEIGHT))
+PALM = 0.45 * body.HAND
+"""House: from the wrist to the middle of the palm."""
 LEG = (body.THIGH, body.SHANK)
 ARM = (body.UPPER_ARM, body.FOREARM)
 
@@ -58,7 +60,16 @@ def pose(numbers: Numbers, switches: Switches) -> Skeleton:
     for side in body.SIDES:
         told = switches.limbs[f"arm.{side}"]
         (_arm_by_angles if told == "angles" else _arm_by_place)(skeleton, numbers, switches, side)
+    _between_hands(skeleton)
     return skeleton
+
+
+def _between_hands(skeleton: Skeleton) -> None:
+    """Place the bone of what two hands carry: midway between the palms, upright, turned as the pelvis is."""
+    palms = [skeleton.point(f"hand.{side}", _down(PALM)) for side in body.SIDES]
+    ahead = skeleton.turn["pelvis"][:, 0]
+    facing = rz(float(np.degrees(np.arctan2(ahead[1], ahead[0]))))
+    skeleton._add("hands", (palms[0] + palms[1]) / 2, facing)
 
 
 def _three(numbers: Numbers, path: str) -> Vector:
