@@ -24,6 +24,7 @@ USUAL: dict[str, Corner] = {
     "rail": (0.50, 0.02, 0.53),
     "pillow": (0.24, 0.18, 0.05),
     "star": (0.42, 0.42, 0.0),
+    "ball": (0.10, 0.10, 0.10),
 }
 """Depth, width and height where a pose file gives no size."""
 MASS = {"pack": 0.12, "dumbbell": 0.06}
@@ -104,6 +105,9 @@ def standing(name: str, prop: Prop) -> Iterator[Shape]:
         yield Shape(f"{name}{i}", WORLD, block.fill, tuple((*map(float, spot), soft) for spot in inner))  # type: ignore[misc]
     if prop.kind == "star":
         yield from _star(name, prop)
+    if prop.kind == "ball":
+        (x, y, z), radius = prop.at or (0, 0, 0), size_of(prop)[2] / 2
+        yield Shape(name, WORLD, "pillow", ((x, y, z + radius, radius),))
 
 
 def _star(name: str, prop: Prop) -> Iterator[Shape]:
@@ -131,19 +135,25 @@ _STRAPS: dict[str, tuple[Sphere, ...]] = {
 
 def worn(name: str, prop: Prop) -> Iterator[Shape]:
     """Answer the outlines of a thing that is worn or held, fixed to a bone."""
-    if prop.kind == "pack" and prop.hands:
-        for part, (fill, spheres) in _PACK.items():
-            yield Shape(f"{name}.{part}", "hands", fill, tuple((*_carried(prop, at), r) for *at, r in spheres))
-    elif prop.kind == "pack":
-        for part, (fill, spheres) in _PACK.items():
-            yield Shape(f"{name}.{part}", "thorax", fill, spheres)
-        for part, spheres in _STRAPS.items():
-            for side, sign in (("L", 1), ("R", -1)):
-                mirrored = tuple((x, sign * y, z, r) for x, y, z, r in spheres)
-                yield Shape(f"{name}.{part}.{side}", "thorax", "strap", mirrored)
+    if prop.kind == "pack":
+        yield from _carried_pack(name, prop) if prop.hands else _worn_pack(name)
     if prop.kind == "dumbbell":
         for side in prop.hands:
             yield from _dumbbell(f"{name}.{side}", f"hand.{side}")
+
+
+def _worn_pack(name: str) -> Iterator[Shape]:
+    for part, (fill, spheres) in _PACK.items():
+        yield Shape(f"{name}.{part}", "thorax", fill, spheres)
+    for part, spheres in _STRAPS.items():
+        for side, sign in (("L", 1), ("R", -1)):
+            mirrored = tuple((x, sign * y, z, r) for x, y, z, r in spheres)
+            yield Shape(f"{name}.{part}.{side}", "thorax", "strap", mirrored)
+
+
+def _carried_pack(name: str, prop: Prop) -> Iterator[Shape]:
+    for part, (fill, spheres) in _PACK.items():
+        yield Shape(f"{name}.{part}", "hands", fill, tuple((*_carried(prop, at), r) for *at, r in spheres))
 
 
 def _carried(prop: Prop, worn_at: Iterable[float]) -> Corner:

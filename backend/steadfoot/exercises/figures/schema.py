@@ -47,6 +47,7 @@ class Foot(Part):
 
     at: Place | None = None
     heading: Angle | None = Field(None, description="Toes outward.")
+    inversion: Angle | None = Field(None, description="Sole inward is positive, outward negative.")
     pitch: Angle | None = Field(None, description="Heel up is positive and bends the toes; toes up is negative.")
     knee_out: Angle | None = Field(None, description="Knee outward of the toes.")
     pivot: Literal["ball"] | None = Field(None, description="Stands on an edge: the heel may sink.")
@@ -58,6 +59,7 @@ class Leg(Part):
     hip: Angles | None = None
     knee: Angle | None = None
     ankle: Angle | None = Field(None, description="Toes toward the shin are positive.")
+    inversion: Angle | None = Field(None, description="Sole inward is positive, outward negative.")
     toe: Angle | None = None
 
 
@@ -110,11 +112,10 @@ class Key(PosePart):
 class Prop(Part):
     """A thing in the picture; which fields it needs depends on its kind."""
 
-    kind: Literal["box", "wall", "mat", "chair", "table", "rail", "pillow", "dumbbell", "band", "pack", "towel", "star"]
-    at: Place | None = Field(
-        None,
-        description="Middle of its foot print on the floor; of a carried pack its middle, measured from between the palms.",
-    )
+    kind: Literal[
+        "box", "wall", "mat", "chair", "table", "rail", "pillow", "dumbbell", "band", "pack", "towel", "star", "ball"
+    ]
+    at: Place | None = Field(None, description="Middle of its foot print; of a carried pack, from between the palms.")
     size: Place | None = Field(None, description="Depth along x, width along y, height.")
     faces: Angle = Field(0, description="Direction its front looks, turned from x toward y.")
     rise: Length = Field(0, description="A rail's climb from its back end to its front end, as beside stairs.")
@@ -139,6 +140,7 @@ class Movement(Part):
     strip: list[Name] = Field(min_length=1, max_length=4)
     mark: str | None = Field(None, description="Named point that the first cue is about.")
     lift: list[Group] = Field([], description="Drawn last, over all else.")
+    frame: dict[View, list[str]] = Field({}, description="Named points that the picture of a view closes in on.")
     sink: list[Group] = Field([], description="Drawn first, behind all else.")
     solve: dict[Annotated[str, StringConstraints(max_length=40)], Condition] = Field({}, max_length=4)
     base: PosePart

@@ -109,6 +109,11 @@ def _down(distance: float) -> Vector:
     return np.array((0.0, 0.0, -distance))
 
 
+def _sole(numbers: Numbers, limb: str, side: str) -> Matrix:
+    """Answer the turn of a sole inward, about the length of the foot."""
+    return rx(-body.outward(side) * numbers.get(f"{limb}.inversion", 0.0))
+
+
 def _leg_by_angles(skeleton: Skeleton, numbers: Numbers, _switches: Switches, side: str) -> None:
     leg = f"leg.{side}"
     flexion, abduction, external = _three(numbers, f"{leg}.hip")
@@ -116,7 +121,7 @@ def _leg_by_angles(skeleton: Skeleton, numbers: Numbers, _switches: Switches, si
     skeleton._add(f"thigh.{side}", _hip(skeleton, side), thigh)
     shank = thigh @ ry(numbers.get(f"{leg}.knee", 0.0))
     skeleton._add(f"shank.{side}", skeleton.point(f"thigh.{side}", _down(body.THIGH)), shank)
-    foot = shank @ ry(-numbers.get(f"{leg}.ankle", 0.0))
+    foot = shank @ ry(-numbers.get(f"{leg}.ankle", 0.0)) @ _sole(numbers, leg, side)
     skeleton._add(f"foot.{side}", skeleton.point(f"shank.{side}", _down(body.SHANK)), foot)
     toe = foot @ ry(-numbers.get(f"{leg}.toe", 0.0))
     skeleton._add(f"toe.{side}", skeleton.point(f"foot.{side}", BALL), toe)
@@ -126,10 +131,11 @@ def _leg_by_place(skeleton: Skeleton, numbers: Numbers, switches: Switches, side
     foot, sign = f"foot.{side}", body.outward(side)
     flat = rz(sign * numbers.get(f"{foot}.heading", 0.0))
     pitch = numbers.get(f"{foot}.pitch", 0.0)
-    turned = flat @ ry(pitch)
+    level = flat @ ry(pitch)
+    turned = level @ _sole(numbers, foot, side)
     pivot = BALL if pitch > 0 or foot in switches.pivots else HEEL
     ankle = _three(numbers, f"{foot}.at") + np.array((0.0, 0.0, body.ANKLE_HEIGHT)) + (flat - turned) @ pivot
-    hint = turned @ rz(sign * numbers.get(f"{foot}.knee_out", 0.0)) @ np.array((1.0, 0.0, 1.0))
+    hint = level @ rz(sign * numbers.get(f"{foot}.knee_out", 0.0)) @ np.array((1.0, 0.0, 1.0))
     hip = _hip(skeleton, side)
     reach = two_bone(hip, ankle, LEG, hint, 1)
     skeleton._add(f"thigh.{side}", hip, reach.upper)

@@ -54,6 +54,9 @@ def _sample(scene: Scene, time: float) -> Sample:
 
 
 def _edges(scene: Scene, sample: Sample) -> Edges:
+    if scene.close:
+        left, top, width, height = scene.frame
+        return left, left + width, top, top + height
     seen = [circles(scene.camera, sample.skeleton, item.shape.bone, item.shape.spheres) for item in scene.items]
     rows = np.vstack(seen)
     low, high = (rows[:, :2] - rows[:, 2:]).min(axis=0), (rows[:, :2] + rows[:, 2:]).max(axis=0)
@@ -80,7 +83,12 @@ def _places(edges: list[Edges]) -> tuple[list[int], int]:
 
 def _pose(scene: Scene, sample: Sample, trails: list[Trail], shift: int) -> str:
     arrows = "".join(_arrow(trail) for trail in trails)
-    return f'<g transform="translate({shift})">{figure_at(scene, sample.skeleton)}{arrows}</g>'
+    drawn = figure_at(scene, sample.skeleton) + arrows
+    if not scene.close:
+        return f'<g transform="translate({shift})">{drawn}</g>'
+    left, top, width, height = scene.frame
+    box = f'viewBox="{left} {top} {width} {height}"'
+    return f'<svg x="{left + shift}" y="{top}" width="{width}" height="{height}" {box}>{drawn}</svg>'
 
 
 def _trails(scene: Scene, before: Sample, after: Sample) -> list[Trail]:
@@ -101,7 +109,12 @@ def _moves(scene: Scene, samples: list[Sample], name: str) -> bool:
     """Answer whether a foot or hand moves far on paper; a hand that only goes along with the trunk does not."""
     trail = _trail(scene, samples, name)
     carried = _trail(scene, samples, "chest") if name.startswith("fingertip") else np.zeros_like(trail)
-    return min(_reach(trail), _reach(trail - carried)) >= LEAST_TRAIL
+    return min(_reach(trail), _reach(trail - carried)) >= _least_trail(scene)
+
+
+def _least_trail(scene: Scene) -> float:
+    """Answer how far is far on paper: in a close view a part of its height."""
+    return scene.frame[3] / 16 if scene.close else LEAST_TRAIL
 
 
 def _reach(trail: Vector) -> float:
