@@ -7,6 +7,7 @@ import pytest
 
 from steadfoot.exercises.figures.draw import still
 from steadfoot.exercises.figures.motion import move
+from steadfoot.exercises.figures.parts import BAREFOOT
 from steadfoot.exercises.figures.patch import PoseFileBroken
 from steadfoot.exercises.figures.points import point
 from steadfoot.exercises.figures.props import standing
@@ -69,3 +70,29 @@ def test_a_sole_turned_outward_faces_outward_and_leaves_the_knee_alone(told, sid
 def test_a_ball_lies_on_the_floor():
     (ball,) = standing("ball", Prop(kind="ball", at=(0.1, 0, 0), size=(0.2, 0.2, 0.2)))
     assert ball.spheres == ((0.1, 0, 0.1, 0.1),)
+
+
+@pytest.mark.parametrize("side", ["L", "R"])
+def test_an_arch_rises_between_heel_and_ball_which_stay_on_the_floor(side):
+    switches = Switches({"leg.L": "place", "leg.R": "place", "arm.L": "angles", "arm.R": "angles"})
+    flat, drawn = (pose({"pelvis.z": 0.51, f"foot.{side}.arch": angle}, switches) for angle in (0, 15))
+    low = {}
+    for name, skeleton in (("flat", flat), ("drawn", drawn)):
+        for shape in BAREFOOT[f"foot.{side}"]:
+            rows = np.array(shape.spheres)
+            places = skeleton.at[shape.bone] + rows[:, :3] @ skeleton.turn[shape.bone].T
+            bottoms = places[:, 2] - rows[:, 3]
+            assert bottoms.min() == pytest.approx(0, abs=0.0015)
+            instep = 2 if shape.name.startswith("hindfoot") else 0
+            low[name, shape.bone] = bottoms[instep]
+    for bone in (f"hindfoot.{side}", f"forefoot.{side}"):
+        assert low["drawn", bone] > low["flat", bone] + 0.008
+
+
+def test_a_bare_foot_is_skin_and_a_shod_one_is_not():
+    fills = {}
+    for barefoot in (True, False):
+        found = figure("squat", "free", squat_document() | {"barefoot": barefoot})
+        items = scene(found, samples=move(found.task, 3)).items
+        fills[barefoot] = {item.shape.fill for item in items if item.shape.bone.startswith(("toe", "foot", "hind"))}
+    assert fills == {True: {"skin"}, False: {"shoe"}}

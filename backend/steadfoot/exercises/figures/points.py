@@ -15,6 +15,7 @@ _SIDED = {
     "ankle": ("foot", 0 * _DOWN),
     "heel": ("foot", HEEL),
     "ball": ("foot", BALL),
+    "arch": ("foot", np.array((0.018, 0.0, -0.6 * body.ANKLE_HEIGHT))),
     "toe": ("toe", np.array((body.TOE_AHEAD - body.BALL_AHEAD, 0.0, 0.0))),
     "shoulder": ("upper_arm", 0 * _DOWN),
     "elbow": ("forearm", 0 * _DOWN),

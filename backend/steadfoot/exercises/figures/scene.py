@@ -18,6 +18,8 @@ from steadfoot.exercises.figures.skeleton import Skeleton
 
 CLOSE = 70
 """House: rim around the points of a close view, in drawing units."""
+CLOSE_LINE = 2.6
+"""House: width of the ink line in a close view, in drawing units."""
 MARGIN = 22
 """House: empty rim around a picture, in drawing units."""
 Frame = tuple[int, int, int, int]
@@ -53,6 +55,11 @@ class Scene:
     def close(self) -> list[str]:
         """The named points that the picture closes in on; none when it shows the whole person."""
         return self.figure.movement.frame.get(self.view, [])
+
+    @property
+    def line_css(self) -> str:
+        """A thinner line for a close view, which pages and paper show larger."""
+        return f"svg{{stroke-width:{CLOSE_LINE}}}" if self.close else ""
 
     @cached_property
     def links(self) -> list[Link]:

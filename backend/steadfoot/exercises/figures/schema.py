@@ -10,7 +10,7 @@ Angle = Annotated[float, Field(ge=-360, le=360)]
 Place = tuple[Length, Length, Length]
 Angles = tuple[Angle, Angle, Angle]
 Direction = tuple[Length, Length, Length]
-View = Literal["side", "front", "back", "quarter", "quarter-left"]
+View = Literal["side", "left", "front", "back", "quarter", "quarter-left"]
 Group = Literal["arm.L", "arm.R", "leg.L", "leg.R", "trunk", "beside", "behind", "band", "pack", "seat"]
 Condition = Annotated[
     str, StringConstraints(pattern=r"^(mass\.[xyz]|(knee|elbow)\.[LR]|[a-z]+(\.[LR])?\.[xyz])$", max_length=40)
@@ -48,6 +48,7 @@ class Foot(Part):
     at: Place | None = None
     heading: Angle | None = Field(None, description="Toes outward.")
     inversion: Angle | None = Field(None, description="Sole inward is positive, outward negative.")
+    arch: Angle | None = Field(None, description="Arch drawn up, by as much at its two ends; seen on bare feet.")
     pitch: Angle | None = Field(None, description="Heel up is positive and bends the toes; toes up is negative.")
     knee_out: Angle | None = Field(None, description="Knee outward of the toes.")
     pivot: Literal["ball"] | None = Field(None, description="Stands on an edge: the heel may sink.")
@@ -132,6 +133,7 @@ class Movement(Part):
     views: list[View] = Field(min_length=1, max_length=3)
     seconds: Annotated[float, Field(ge=0.4, le=12)] = Field(description="One way, or one round of a cycle.")
     cycle: bool = False
+    barefoot: bool = False
     working: list[str] = Field(max_length=6)
     props: dict[Name, Prop] = {}
     contacts: list[str] = Field(description="Parts that bear weight all the time; none in walking.")

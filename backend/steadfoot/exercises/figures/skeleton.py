@@ -60,8 +60,19 @@ def pose(numbers: Numbers, switches: Switches) -> Skeleton:
     for side in body.SIDES:
         told = switches.limbs[f"arm.{side}"]
         (_arm_by_angles if told == "angles" else _arm_by_place)(skeleton, numbers, switches, side)
+    for side in body.SIDES:
+        _arch(skeleton, numbers.get(f"foot.{side}.arch", 0.0), side)
     _between_hands(skeleton)
     return skeleton
+
+
+def _arch(skeleton: Skeleton, angle: float, side: str) -> None:
+    """Place the two halves of a foot: its arch rises as both turn up, each about where it bears on the floor."""
+    at, turn = skeleton.at[f"foot.{side}"], skeleton.turn[f"foot.{side}"]
+    for half, sign, pivot in (("hindfoot", -1, HEEL), ("forefoot", 1, BALL)):
+        bearing = pivot * (1, 1, 0) + _down(body.ANKLE_HEIGHT)
+        turned = turn @ ry(sign * angle)
+        skeleton._add(f"{half}.{side}", at + (turn - turned) @ bearing, turned)
 
 
 def _between_hands(skeleton: Skeleton) -> None:

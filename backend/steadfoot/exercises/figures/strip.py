@@ -45,7 +45,7 @@ def strip(scene: Scene) -> str:
     top = min(round(edge[2]) for edge in edges) - MARGIN
     bottom = max(round(edge[3]) for edge in edges) + MARGIN
     ground = "" if scene.ground is None else f'<path d="M0 {scene.ground}h{width}"/>'
-    return svg((0, top, width, bottom - top), ground + "".join(poses), used_classes(scene) | {"k", "a"})
+    return svg((0, top, width, bottom - top), ground + "".join(poses), used_classes(scene) | {"k", "a"}, scene.line_css)
 
 
 def _sample(scene: Scene, time: float) -> Sample:
