@@ -54,7 +54,7 @@ class Scene:
     @property
     def close(self) -> list[str]:
         """The named points that the picture closes in on; none when it shows the whole person."""
-        return self.figure.movement.frame.get(self.view, [])
+        return next((names for view, names in self.figure.movement.frame.items() if view == self.view), [])
 
     @property
     def line_css(self) -> str:
