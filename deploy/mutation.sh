@@ -22,7 +22,7 @@ install_mutmut() {
   wanted=$(cksum <$LOCK)
   [ "$(cat $VENV/lock.stamp 2>/dev/null)" = "$wanted" ] && return
   : >$LOG
-  progress "The $(grep -c '==' $LOCK) Python packages of $LOCK" pip_install --require-hashes --requirement $LOCK ||
+  progress "The $(grep -c '==' $LOCK) Python packages of $LOCK" pip_install --require-hashes --no-deps --requirement $LOCK ||
     fail_with_log "The Python packages could not be installed"
   printf '%s\n' "$wanted" >$VENV/lock.stamp
 }

@@ -8,6 +8,7 @@ from collections.abc import Callable
 from statistics import median
 from typing import Any
 
+from steadfoot.exercises.drawings import poses
 from steadfoot.exercises.schemas import RepetitionDose
 from steadfoot.exercises.service import library
 from tests.builders import API, House, circuit, content
@@ -41,7 +42,7 @@ EVERYTHING = [
 
 def _prescriptions(note: str) -> list[dict[str, Any]]:
     found = []
-    for entry in list(library().values())[:EXERCISES]:
+    for entry in [library()[code] for code in list(poses())[:EXERCISES]]:
         rung = entry.ladder[0]
         low, high = rung.dose.reps if isinstance(rung.dose, RepetitionDose) else (None, None)
         hold = None if isinstance(rung.dose, RepetitionDose) else rung.dose.hold_s[0]

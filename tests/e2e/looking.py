@@ -18,7 +18,8 @@ _SMALL = """(least) => [...document.querySelectorAll(
   .map((one) => [one, (one.closest('label') ?? one).getBoundingClientRect()])
   .filter(([one, box]) => box.width && one.checkVisibility() && (box.height < least || box.width < Math.min(least, 44)))
   .map(([one, box]) => `${one.outerHTML.slice(0, 90)} is ${Math.round(box.width)} x ${Math.round(box.height)}`)"""
-_MOVING = """() => document.getAnimations().filter((one) => one.playState === 'running').length"""
+_MOVING = """() => matchMedia('(prefers-reduced-motion: reduce)').matches
+  && document.getAnimations().some((one) => one.playState === 'running')"""
 
 
 def violations(page: Page) -> list[str]:

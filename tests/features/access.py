@@ -55,6 +55,7 @@ POLICY: dict[str, tuple[str, str]] = {
     "listExercises": (BY_EITHER, OWN),
     "readExercise": (BY_EITHER, NONE),
     "drawExercise": (OPEN, NONE),
+    "listDrawings": (OPEN, NONE),
     "listTemplates": (BY_COOKIE, OWN),
     "createTemplate": (BY_COOKIE, NONE),
     "updateTemplate": (BY_COOKIE, FOUND),

@@ -48,7 +48,8 @@ def test_signs_are_the_clinics():
     assert point(kneeling, "toe.L")[2] > point(kneeling, "heel.L")[2]
 
 
-@given(st.lists(st.floats(-90, 90), min_size=3, max_size=6))
+# Whole thousandths of a degree: scipy overflows on slopes that no pose has.
+@given(st.lists(st.integers(-90_000, 90_000).map(lambda value: value / 1000), min_size=3, max_size=6))
 def test_the_curve_is_the_monotone_cubic_with_flat_ends(values):
     count = len(values)
     times = np.linspace(0, 1, count)

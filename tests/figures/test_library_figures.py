@@ -15,7 +15,7 @@ from steadfoot.exercises.figures.strip import strip
 from steadfoot.exercises.service import library
 from tests.figures.conftest import FIGURES
 
-STILL_MAX, MOVING_MEDIAN_MAX = 2048, 4096
+STILL_MAX, MOVING_MEDIAN_MAX, LIBRARY_MAX = 2048, 4096, 700_000
 # A group each, so that one worker solves a movement and makes all of its drawings.
 NAMES = [pytest.param(name, marks=pytest.mark.xdist_group(name)) for name in FIGURES]
 VIEWS = [
@@ -84,10 +84,37 @@ def test_a_still_is_small(name, view, moved):
     assert packed(still(scene(FIGURES[name], view, moved(name)))) <= STILL_MAX
 
 
-def test_the_median_moving_drawing_is_small(moved):
-    names = list(FIGURES)[::5]  # all of them would take as long as all other tests; the command `sizes` tells of all
-    sizes = [packed(moving(scene(FIGURES[name], samples=moved(name)))) for name in names]
-    assert statistics.median(sizes) <= MOVING_MEDIAN_MAX
+@pytest.fixture(scope="module")
+def moving_sizes(moved):
+    """Packed sizes of every fifth: all would take as long as all other tests; the command `sizes` tells of all."""
+    return [packed(moving(scene(FIGURES[name], samples=moved(name)))) for name in list(FIGURES)[::5]]
+
+
+@pytest.mark.xdist_group("moving sizes")
+def test_the_median_moving_drawing_is_small(moving_sizes):
+    assert statistics.median(moving_sizes) <= MOVING_MEDIAN_MAX
+
+
+@pytest.mark.xdist_group("moving sizes")
+def test_a_phone_keeps_the_whole_library_in_few_bytes(moving_sizes):
+    """A phone keeps the moving drawings alone. Of a sample: two standard errors more than its mean for each variant."""
+    variants = sum(len(entry.ladder) for entry in library().values())
+    error = statistics.stdev(moving_sizes) / len(moving_sizes) ** 0.5
+    assert variants * (statistics.mean(moving_sizes) + 2 * error) <= LIBRARY_MAX
+
+
+# Every tenth: what a service worker takes out of the file that a phone keeps. A test in a browser looks at it.
+@pytest.mark.parametrize("name", NAMES[::10])
+def test_a_moving_drawing_without_its_movement_holds_every_outline_of_the_still_one(name, moved):
+    seen = scene(FIGURES[name], samples=moved(name))
+    rest = re.sub(r"(?s)g\{animation:.*?(?=</style>)", "", moving(seen))
+    drawn, wanted = ET.fromstring(rest), ET.fromstring(still(seen))
+    assert drawn[0].text == wanted[0].text
+    assert _outlines(drawn) == _outlines(wanted)
+
+
+def _outlines(drawing):
+    return [node.get("class") for node in drawing.iter() if "d" in node.attrib]
 
 
 @pytest.mark.parametrize("name", NAMES)

@@ -4,18 +4,11 @@ import numpy as np
 import pytest
 
 from steadfoot.exercises.figures.points import point
-from steadfoot.exercises.figures.props import extents, loads, worn
+from steadfoot.exercises.figures.props import loads, worn
 from steadfoot.exercises.figures.schema import Prop
 from steadfoot.exercises.figures.skeleton import Switches, pose
 
 FREE = Switches({"leg.L": "angles", "leg.R": "angles", "arm.L": "angles", "arm.R": "angles"})
-
-
-def test_a_rail_beside_stairs_climbs_along_its_way():
-    back, front, bar = extents(Prop(kind="rail", at=(0, 0, 0.1), size=(0.4, 0.02, 0.5), rise=0.2))
-    assert back[0][2] == pytest.approx(0.0)
-    assert front[1][2] == pytest.approx(0.7)
-    assert bar[1][2] - bar[0][2] == pytest.approx(0.2 + 0.018)
 
 
 def test_a_carried_pack_is_between_the_hands_and_weighs_there():

@@ -27,11 +27,12 @@ def free_port() -> int:
         return port
 
 
-def environment(folder: Path) -> dict[str, str]:
-    """Answer the environment of a command on a data folder."""
+def environment(folder: Path, database_url: str | None = None) -> dict[str, str]:
+    """Answer the environment of a command on a data folder, and on another database where one is named."""
     path = os.pathsep.join((str(_BACKEND), os.environ.get("PYTHONPATH", "")))
     kept = {name: value for name, value in os.environ.items() if not name.startswith("STEADFOOT_")}
-    return {**kept, "PYTHONPATH": path, "STEADFOOT_DATA_DIR": str(folder), "STEADFOOT_DRAW_AHEAD": "off"}
+    own = {"PYTHONPATH": path, "STEADFOOT_DATA_DIR": str(folder), "STEADFOOT_DRAW_AHEAD": "off"}
+    return {**kept, **own, **({"STEADFOOT_DATABASE_URL": database_url} if database_url else {})}
 
 
 def command(folder: Path, *words: str, stdin: str = "") -> subprocess.CompletedProcess[str]:
@@ -52,6 +53,7 @@ class Server:
     """``steadfoot serve`` on a data folder."""
 
     folder: Path
+    database_url: str | None = None
     port: int = field(default_factory=free_port)
     process: "subprocess.Popen[bytes] | None" = None
 
@@ -63,7 +65,8 @@ class Server:
     def start(self) -> None:
         """Start it and wait until its database answers."""
         words = [sys.executable, "-m", "steadfoot.cli", "serve", "--port", str(self.port)]
-        self.process = subprocess.Popen(words, env=environment(self.folder), stdout=subprocess.DEVNULL)
+        env = environment(self.folder, self.database_url)
+        self.process = subprocess.Popen(words, env=env, stdout=subprocess.DEVNULL)
         until = time.monotonic() + _START_WITHIN_S
         while time.monotonic() < until:
             assert self.process.poll() is None, "the server ended by itself"
@@ -88,9 +91,9 @@ class Server:
 
 
 @contextmanager
-def running(folder: Path) -> Iterator[Server]:
+def running(folder: Path, database_url: str | None = None) -> Iterator[Server]:
     """A server that is gone at the end, whatever happened."""
-    server = Server(folder)
+    server = Server(folder, database_url)
     server.start()
     try:
         yield server

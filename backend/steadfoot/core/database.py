@@ -3,7 +3,8 @@
 SQLite through SQLAlchemy's defaults loses updates without an error (no transaction for a SELECT) and reports
 "database is locked" at once for a transaction that read before it wrote. Hence: the driver opens no transaction of
 its own, writers begin with BEGIN IMMEDIATE, readers have an engine apart. ``synchronous=FULL``: what is committed has
-been flushed to the disk, since the phone is then told "received".
+been flushed to the disk, since the phone is then told "received". ``hide_parameters``: an error names its statement and
+not its values, which would be somebody's health in a log.
 """
 
 import asyncio
@@ -46,14 +47,21 @@ def _begin_with(statement: str) -> Callable[[Any], None]:
 
 
 def _sqlite_engine(url: str, begin: str) -> Engine:
-    engine = create_engine(url, pool_size=_POOL_SIZE, connect_args={"timeout": _BUSY_TIMEOUT_S})
+    engine = create_engine(url, pool_size=_POOL_SIZE, connect_args={"timeout": _BUSY_TIMEOUT_S}, hide_parameters=True)
     event.listen(engine, "connect", _on_connect)
     event.listen(engine, "begin", _begin_with(begin))
     return engine
 
 
 def _server_engine(url: str) -> Engine:
-    return create_engine(url, pool_size=_POOL_SIZE, max_overflow=_POOL_SIZE, pool_pre_ping=True, pool_timeout=5)
+    return create_engine(
+        url,
+        pool_size=_POOL_SIZE,
+        max_overflow=_POOL_SIZE,
+        pool_pre_ping=True,
+        pool_timeout=5,
+        hide_parameters=True,
+    )
 
 
 class Turns:

@@ -7,19 +7,24 @@ Problem            anything a caller may be told
 ├── Conflict       409  the thing is not in a state for this
 ├── Stale          412  someone else changed it first
 ├── Invalid        422  understood, but not acceptable; names each field
-└── TooMany        429  slow down, with Retry-After
+├── TooMany        429  slow down, with Retry-After
+└── Away           503  the database cannot be had for the moment, with Retry-After
 """
 
+import logging
 from collections.abc import Mapping, Sequence
 from typing import Any, ClassVar
 
 from fastapi import FastAPI, Request, Response
 from fastapi.exceptions import RequestValidationError
 from fastapi.responses import JSONResponse
+from sqlalchemy.exc import OperationalError
 from starlette.exceptions import HTTPException
 from starlette.routing import Match
 
 MEDIA_TYPE = "application/problem+json"
+_AWAY_RETRY_S = 5
+_log = logging.getLogger(__name__)
 _METHODS = ("DELETE", "GET", "HEAD", "PATCH", "POST", "PUT")
 
 
@@ -103,6 +108,12 @@ class TooMany(Problem):
     status, title = 429, "Too many tries"
 
 
+class Away(Problem):
+    """The database cannot be had for the moment: it restarts, another takes its place, or its disk is full."""
+
+    status, title = 503, "Not to be had for the moment"
+
+
 def not_found(what: str) -> NotFound:
     """Answer the 404 for a thing of the practice, named in plain words."""
     return NotFound("not-found", f"There is no such {what} in this practice.")
@@ -119,6 +130,14 @@ def field_errors(errors: Sequence[Any]) -> list[dict[str, Any]]:
 
 def _answer(request: Request, problem: Problem) -> Response:
     return JSONResponse(problem.body(request.url.path), problem.status, headers=problem.headers, media_type=MEDIA_TYPE)
+
+
+def _away(request: Request, error: Exception) -> Response:
+    """Answer that it is worth trying again; the log has the database's own words, never the values of the statement."""
+    assert isinstance(error, OperationalError)
+    _log.error("The database could not be had: %s", str(error.orig).partition("\n")[0])
+    detail = "The practice's database cannot be had for the moment. Nothing was changed; please try again."
+    return _answer(request, Away("database-away", detail, headers={"Retry-After": str(_AWAY_RETRY_S)}))
 
 
 def _invalid(request: Request, error: Exception) -> Response:
@@ -154,4 +173,5 @@ def install(app: FastAPI) -> None:
     """Make every error that the app knows of leave as a problem; ``web.Edge`` answers for the others."""
     app.add_exception_handler(Problem, lambda request, error: _answer(request, error))
     app.add_exception_handler(RequestValidationError, _invalid)
+    app.add_exception_handler(OperationalError, _away)
     app.add_exception_handler(HTTPException, _http)

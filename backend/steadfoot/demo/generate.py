@@ -21,7 +21,7 @@ from steadfoot.identity.schemas import ClientBody, Delivery
 from steadfoot.intake.schemas import ClearanceBody, ScreeningAnswers, ScreeningBody
 from steadfoot.intake.service import clear, screen
 from steadfoot.monitoring.service import refresh_findings
-from steadfoot.programs.content import Goal, ProgramContent, Walk
+from steadfoot.programs.content import Circuit, Goal, ProgramContent, Walk
 from steadfoot.programs.schemas import FromTemplateBody
 from steadfoot.programs.service import planned_between, publish, versions_of
 from steadfoot.programs.templates import lay_out, template_of
@@ -138,10 +138,21 @@ def _publish_versions(
     template = template_of(session, access.practice_id, person.template)
     body = FromTemplateBody(template=person.template, starts_on=first, ends_on=None, goal=goal)
     content = lay_out(template, body)
+    if not person.paired:
+        content = _begun_today(content, today)
     publish(session, access, client_id, content, 0, "First program", begun)
     second = first + timedelta(weeks=_SECOND_VERSION_WEEK)
     if second < today:
         publish(session, access, client_id, _longer_walks(content), 1, "Walks a little longer", _morning(second))
+
+
+def _begun_today(content: ProgramContent, today: date) -> ProgramContent:
+    """Whoever pairs a phone with the demo finds a circuit to do, on whatever day of the week that is."""
+    circuits = {one.key for one in content.sessions if isinstance(one, Circuit)}
+    later = today - min(day.date for day in content.days if day.session in circuits)
+    moved = [day.model_copy(update={"date": day.date + later}) for day in content.days]
+    days = [day for day in moved if content.ends_on is None or day.date <= content.ends_on]
+    return content.model_copy(update={"starts_on": today, "days": days})
 
 
 def _longer_walks(content: ProgramContent) -> ProgramContent:

@@ -11,10 +11,12 @@ from importlib.resources import files
 from pathlib import Path
 
 from steadfoot.exercises import drawings
-from steadfoot.exercises.schemas import Form
+from steadfoot.exercises.schemas import DrawingOut, DrawingsOut, Form
 
 Wish = tuple[str, str, Form, str | None]
 """Exercise, variant, form, view."""
+VERSION_LETTERS = 12
+"""House: hexadecimal digits of a drawing's digest that a phone compares; 48 bits tell two apart for good."""
 
 
 @cache
@@ -80,6 +82,11 @@ class Gallery:
             self._kept[wish] = self._from_folder(wish)
         return self._kept[wish]
 
+    def listed(self) -> DrawingsOut:
+        """Answer every variant that can be drawn, with a version, and whether its moving drawing is finished."""
+        wishes = [wish for wish in shown() if wish[2] is Form.MOVING]
+        return DrawingsOut(items=[self._item(wish) for wish in wishes])
+
     def draw_ahead(self, go_on: Callable[[], bool] = lambda: True) -> None:
         """Draw what is shown and not in the folder yet; then remove files of earlier engines and poses."""
         for wish in shown():
@@ -94,6 +101,11 @@ class Gallery:
     def close(self) -> None:
         """Begin no further drawing."""
         self._thread.shutdown(wait=False, cancel_futures=True)
+
+    def _item(self, wish: Wish) -> DrawingOut:
+        file = name_of(wish)
+        ready = wish in self._kept or (self._folder / file).exists()
+        return DrawingOut(exercise=wish[0], variant=wish[1], version=file[:VERSION_LETTERS], ready=ready)
 
     def _from_folder(self, wish: Wish) -> bytes:
         file = self._folder / name_of(wish)

@@ -8,7 +8,7 @@ from fastapi import APIRouter, Header, Query, Request, Response
 from steadfoot.core.texts import Code
 from steadfoot.exercises import service
 from steadfoot.exercises.alternatives import alternatives
-from steadfoot.exercises.schemas import AlternativesOut, Exercise, ExerciseList, Form, Quality
+from steadfoot.exercises.schemas import AlternativesOut, DrawingsOut, Exercise, ExerciseList, Form, Quality
 from steadfoot.identity.access import ByEither
 from steadfoot.rules.vocabulary import Region
 
@@ -23,6 +23,7 @@ _RESPONSES: dict[int | str, dict[str, Any]] = {
 _PRIVATE = {"Cache-Control": "private, no-cache"}
 _DRAWING_FRESH_S = 3600
 """House: how long a browser may show a drawing without asking whether there is a newer one, s."""
+_LIST = {"Cache-Control": "public, no-cache"}
 _DRAWING = {
     "Cache-Control": f"public, max-age={_DRAWING_FRESH_S}",
     # Opened by itself a drawing is a page: it may use its own style sheet and nothing else.
@@ -90,3 +91,10 @@ async def get_figure(
     """The drawing of one variant; not found where there is none. Open to all: it holds nothing personal."""
     drawn = await request.app.state.gallery.ask(code, variant, form, view)
     return _answer(drawn, if_none_match, "image/svg+xml", _DRAWING)
+
+
+@router.get("/drawings", operation_id="listDrawings", response_model=DrawingsOut, responses=_RESPONSES)
+def get_drawings(request: Request, if_none_match: IfNoneMatch = None) -> Response:
+    """Every variant that is drawn, with the version of its moving drawing. Open to all, as the drawings are."""
+    listed: DrawingsOut = request.app.state.gallery.listed()
+    return _answer(listed.model_dump_json().encode(), if_none_match, more=_LIST)

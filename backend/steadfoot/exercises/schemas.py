@@ -127,6 +127,21 @@ class ExerciseList(BaseModel):
     items: list[Exercise]
 
 
+class DrawingOut(BaseModel):
+    """A moving drawing that the library has."""
+
+    exercise: str
+    variant: str
+    version: str = Field(description="Another one whenever the drawing may look different.")
+    ready: bool = Field(description="Whether it is finished. One that is not is computed when asked for, in a second.")
+
+
+class DrawingsOut(BaseModel):
+    """Every moving drawing: what a phone may keep for the time without a network."""
+
+    items: list[DrawingOut]
+
+
 class ReasonOut(BaseModel):
     """One reason for another movement."""
 

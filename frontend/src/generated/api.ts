@@ -596,6 +596,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/drawings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Drawings
+         * @description Every variant that is drawn, with the version of its moving drawing. Open to all, as the drawings are.
+         */
+        get: operations["listDrawings"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/exercises": {
         parameters: {
             query?: never;
@@ -1852,6 +1872,34 @@ export interface components {
             saved_by: components["schemas"]["PersonOut"];
             /** Version */
             version: number;
+        };
+        /**
+         * DrawingOut
+         * @description A moving drawing that the library has.
+         */
+        DrawingOut: {
+            /** Exercise */
+            exercise: string;
+            /**
+             * Ready
+             * @description Whether it is finished. One that is not is computed when asked for, in a second.
+             */
+            ready: boolean;
+            /** Variant */
+            variant: string;
+            /**
+             * Version
+             * @description Another one whenever the drawing may look different.
+             */
+            version: string;
+        };
+        /**
+         * DrawingsOut
+         * @description Every moving drawing: what a phone may keep for the time without a network.
+         */
+        DrawingsOut: {
+            /** Items */
+            items: components["schemas"]["DrawingOut"][];
         };
         /**
          * EvidenceOut
@@ -5615,6 +5663,49 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["SuccessorOut"];
+                };
+            };
+        };
+    };
+    listDrawings: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description ETag that the caller holds. */
+                "if-none-match"?: string | null;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    /** @description Changes with the texts. */
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DrawingsOut"];
+                };
+            };
+            /** @description The caller's copy is up to date. */
+            304: {
+                headers: {
+                    /** @description Changes with the texts. */
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
                 };
             };
         };

@@ -38,8 +38,6 @@ export interface LibraryVariant {
   how: string[];
   dose: { reps?: [number, number]; hold_s?: [number, number] };
   load: 'none' | 'optional' | 'required';
-  /** Whether there is a drawing of it; programs from before there were drawings do not say. */
-  drawn?: boolean;
 }
 export interface Message { id: string; from: string; text: string; sent_at: string; flag_id?: string | null }
 export interface FlagAnswer { flag_id: string; action: string; event_ids?: string[]; message?: string | null; decided_at: string }

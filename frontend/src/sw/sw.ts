@@ -4,7 +4,7 @@
  */
 import { cleanupOutdatedCaches, createHandlerBoundToURL, precacheAndRoute, type PrecacheEntry } from 'workbox-precaching';
 import { NavigationRoute, registerRoute } from 'workbox-routing';
-import { DRAWINGS, isDrawing } from './drawings';
+import { DRAWINGS, isDrawing, movingOf, stillOf } from './drawings';
 
 declare const self: ServiceWorkerGlobalScope & { __WB_MANIFEST: (PrecacheEntry | string)[] };
 
@@ -18,9 +18,11 @@ registerRoute(({ url, sameOrigin }) => sameOrigin && isDrawing(url), async ({ re
   return kept ?? fetch(request);
 });
 
-async function keptDrawing(request: Request): Promise<Response | undefined> {
+async function keptDrawing({ url }: Request): Promise<Response | undefined> {
   try {
-    return await (await caches.open(DRAWINGS)).match(request.url, { ignoreVary: true });
+    const kept = await (await caches.open(DRAWINGS)).match(movingOf(url), { ignoreVary: true });
+    if (!kept || url === movingOf(url)) return kept;
+    return new Response(stillOf(await kept.text()), { headers: { 'Content-Type': 'image/svg+xml' } });
   } catch {
     return undefined; // storage refused: the network is asked
   }

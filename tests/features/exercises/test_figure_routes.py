@@ -76,3 +76,15 @@ def test_a_phone_is_told_which_of_its_movements_are_drawn(house):
     [entries] = [change["body"]["exercises"] for change in changes if change["kind"] == "program"]
     assert entries
     assert all(isinstance(rung["drawn"], bool) for entry in entries for rung in entry["ladder"])
+
+
+def test_every_drawing_is_listed_with_a_version_and_whether_it_is_finished(app):
+    http = TestClient(app, base_url="https://testserver")
+    assert http.get(f"{API}{SQUAT}").status_code == 200
+    answer = http.get(f"{API}/drawings")
+    items = {(one["exercise"], one["variant"]): one for one in answer.json()["items"]}
+    assert set(items) == {(code, variant) for code, variants in poses().items() for variant in variants}
+    assert len({one["version"] for one in items.values()}) == len(items)
+    assert items["squat", "free"]["ready"] is True
+    again = http.get(f"{API}/drawings", headers={"If-None-Match": answer.headers["ETag"]})
+    assert (again.status_code, again.content) == (304, b"")

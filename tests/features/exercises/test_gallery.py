@@ -101,3 +101,19 @@ def test_drawing_ahead_ends_with_the_server(tmp_path, drawn):
     answers = iter([True, True, False])
     Gallery(tmp_path / "figures").draw_ahead(lambda: next(answers))
     assert len(drawn) == 2
+
+
+def test_the_list_says_what_is_finished_here_or_in_the_folder(tmp_path, drawn):
+    folder = tmp_path / "figures"
+    assert not any(one.ready for one in Gallery(folder).listed().items)
+    Gallery(folder).draw(("squat", "free", Form.MOVING, None))
+    Gallery(folder).draw(("squat", "load", Form.STILL, None))
+    assert [(one.exercise, one.variant) for one in Gallery(folder).listed().items if one.ready] == [("squat", "free")]
+
+
+def test_another_pose_file_is_another_version(tmp_path, monkeypatch):
+    before = {one.version for one in Gallery(tmp_path).listed().items}
+    monkeypatch.setattr(gallery, "_pose_file", lambda code: code.encode())
+    after = {one.version for one in Gallery(tmp_path).listed().items}
+    assert len(after) == len(before)
+    assert not before & after

@@ -10,12 +10,16 @@ from steadfoot.exercises.gallery import Gallery
 from steadfoot.exercises.service import library
 from tests.builders import API, House, circuit, content, step_down
 from tests.conftest import START, StandingClock
-from tests.features.sheets.reading import pages, size_pt, whole
+from tests.features.sheets.reading import drawing_scale, pages, size_pt, whole
 
 WALK = {
     "key": "w1", "kind": "walk", "name": "Over the weir", "distance_km": 8.5, "ascent_m": 300, "descent_m": 300,
     "pack_kg": 4, "expected_effort": 4,
 }  # fmt: skip
+
+
+USUAL_SCALE = {1: 0.084, 2: 0.065, 7: 0.05}
+"""By number of movements: points a drawing unit, a thousandth of a person, at the least height of drawings."""
 
 
 def _program(**more: Any) -> dict[str, Any]:
@@ -125,6 +129,16 @@ def test_a_drawing_is_printed_where_there_is_one(house: House, monkeypatch: pyte
     without = _print(house, client_id)
     assert len(with_one) > len(without)
     assert pages(with_one)[0].startswith(pages(without)[0][:40])
+
+
+@pytest.mark.parametrize(("movements", "large", "papers"), [(1, False, 1), (7, False, 2), (2, True, 2)])
+def test_drawings_take_the_room_that_there_is_and_no_further_paper(
+    house: House, movements: int, large: bool, papers: int
+) -> None:
+    some = [circuit(prescriptions=[step_down(f"p{n}") for n in range(movements)])]
+    pdf = _print(house, _client(house, content(START.date(), sessions=some)), large=large)
+    assert len(pages(pdf)) == papers
+    assert drawing_scale(pdf) > 1.4 * USUAL_SCALE[movements]
 
 
 def test_only_a_sheet_that_is_asked_for_it_carries_an_invitation(house: House) -> None:

@@ -1,9 +1,10 @@
 """Command line of the figures: ``python -m steadfoot.exercises.figures``."""
 
 import sys
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from importlib.resources import files
 from pathlib import Path
+from statistics import median
 from typing import Annotated
 
 import typer
@@ -72,11 +73,21 @@ def check(only: Codes = None) -> None:
 
 @app.command()
 def sizes(only: Codes = None) -> None:
-    """Tell the compressed size of each drawing."""
+    """Tell the compressed size of each drawing and of all; a phone keeps the moving ones, and their stills in them."""
+    told = []
     for figure in _figures(only):
         seen = scene(figure)
-        told = [packed_size(draw(seen)) for draw in (still, moving, strip)]
-        typer.echo(f"{figure.code} {figure.variant}: still {told[0]} B, moving {told[1]} B, strip {told[2]} B")
+        told.append([packed_size(draw(seen)) for draw in (still, moving, strip)])
+        typer.echo(f"{figure.code} {figure.variant}: {_sizes(told[-1])}")
+    if told:
+        columns = list(zip(*told, strict=True))
+        typer.echo(f"median: {_sizes(round(median(column)) for column in columns)}")
+        typer.echo(f"{len(told)} variants in all: {_sizes(map(sum, columns))}")
+
+
+def _sizes(told: Iterable[int]) -> str:
+    still_b, moving_b, strip_b = told
+    return f"still {still_b} B, moving {moving_b} B, strip {strip_b} B"
 
 
 if __name__ == "__main__":

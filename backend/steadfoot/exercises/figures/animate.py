@@ -19,6 +19,9 @@ from steadfoot.exercises.figures.tracks import Array, Track
 REACH = 250.0
 """House: how far from its joint an error of an angle or a stretch is weighed, in drawing units."""
 
+FADE = 4
+"""House: percent of its time in which a picture that starts over comes, and goes."""
+
 
 @dataclass(frozen=True, slots=True)
 class Piece:
@@ -42,9 +45,19 @@ def moving(scene: Scene) -> str:
 
 
 def _timing(scene: Scene) -> str:
-    way = "" if scene.figure.movement.cycle else " alternate"
-    run = f"g{{animation:{scene.figure.movement.seconds:g}s linear infinite{way}}}"
-    return f"{run}@media(prefers-reduced-motion:reduce){{g{{animation:none!important}}}}"
+    movement = scene.figure.movement
+    way = "" if movement.cycle or movement.again else " alternate"
+    run = f"g{{animation:{movement.seconds:g}s linear infinite{way}}}"
+    fade = _fade(movement.seconds) if movement.again else ""
+    return f"{run}{fade}@media(prefers-reduced-motion:reduce){{{'svg,' * movement.again}g{{animation:none!important}}}}"
+
+
+def _fade(seconds: float) -> str:
+    """Answer how a picture goes and comes where it starts over, so that the leap is not taken for a movement."""
+    return (
+        f"svg{{animation:{seconds:g}s linear infinite;animation-name:again}}"
+        f"@keyframes again{{0%,100%{{opacity:0}}{FADE}%,{100 - FADE}%{{opacity:1}}}}"
+    )
 
 
 def _pieces(scene: Scene) -> tuple[list[Track], list[Piece]]:

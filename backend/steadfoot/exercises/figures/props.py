@@ -77,8 +77,8 @@ def _on_legs(kind: str, x: float, y: float, height: float) -> list[Block]:
 
 def _corners(prop: Prop, block: Block) -> list[Corner]:
     turn, at = rz(prop.faces), np.array(prop.at or (0, 0, 0))
-    slope = prop.rise / size_of(prop)[0] if prop.rise else 0.0
-    spots = [(x, y, z + slope * x) for x in _ends(block, 0) for y in _ends(block, 1) for z in _ends(block, 2)]
+    level = [(x, y, z) for x in _ends(block, 0) for y in _ends(block, 1) for z in _ends(block, 2)]
+    spots = [(x, y, z + prop.slope * x if z > 0 else z) for x, y, z in level]
     return [tuple(map(float, at + turn @ np.array(spot))) for spot in spots]  # type: ignore[misc]
 
 

@@ -119,7 +119,7 @@ class Prop(Part):
     at: Place | None = Field(None, description="Middle of its foot print; of a carried pack, from between the palms.")
     size: Place | None = Field(None, description="Depth along x, width along y, height.")
     faces: Angle = Field(0, description="Direction its front looks, turned from x toward y.")
-    rise: Length = Field(0, description="A rail's climb from its back end to its front end, as beside stairs.")
+    slope: Annotated[float, Field(ge=-2, le=2)] = Field(0, description="Rise of a rail toward its front, for its run.")
     hands: list[Literal["L", "R"]] = []
     ends: tuple[str, str] | None = Field(None, description="Named points that a band or towel joins.")
     anchor: Place | None = Field(None, description="A fixed end instead of the second point.")
@@ -134,6 +134,7 @@ class Movement(Part):
     seconds: Annotated[float, Field(ge=0.4, le=12)] = Field(description="One way, or one round of a cycle.")
     cycle: bool = False
     barefoot: bool = False
+    again: bool = Field(False, description="Starts over after the last key: going back would be another movement.")
     working: list[str] = Field(max_length=6)
     props: dict[Name, Prop] = {}
     contacts: list[str] = Field(description="Parts that bear weight all the time; none in walking.")

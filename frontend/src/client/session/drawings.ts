@@ -1,69 +1,133 @@
-/** Keeps the drawings of the program's movements on the phone, so that a card shows them without a network. */
-import { effect } from '@preact/signals';
-import { olderPrograms, program, type Program } from '../../outbox';
+/**
+ * Keeps drawings on the phone, so that a card shows them without a network: those of the program first, then the rest of the
+ * library, while nothing waits to be sent and the network does not charge by the amount.
+ */
+import { computed, effect } from '@preact/signals';
+import { olderPrograms, program, receivedCount, savedCount, type Program } from '../../outbox';
 import { drawingUrl } from '../../shared/drawing';
+import type { components } from '../../generated/api';
 import { DRAWINGS } from '../../sw/drawings';
+import { keptDrawings } from './kept';
 import { findExercise, rungsAround } from './library';
 
-/** House: how often each kept drawing is asked for anew, ms. A drawing changes only with a new version of the program that draws. */
-export const REFRESH_MS = 7 * 24 * 3600 * 1000;
-const CHECKED = 'steadfoot.drawingsChecked';
+/** House: how long a list of the library's drawings is believed, ms. */
+const LIST_FRESH_MS = 3600 * 1000;
+const ADDRESS = 'Drawing-Address';
+const VERSION = 'Drawing-Version';
+/** By address: the version, and whether the practice has it at hand. */
+export type Listed = ReadonlyMap<string, { version: string; ready: boolean }>;
 
-/** Addresses of the prescribed variants and of the rungs beside them, as far as they are drawn. */
-export function wantedDrawings(programs: readonly Pick<Program, 'content' | 'exercises'>[]): string[] {
+/** Addresses of the prescribed variants and of the rungs beside them. */
+export function programDrawings(programs: readonly Pick<Program, 'content' | 'exercises'>[]): string[] {
   const found = new Set<string>();
   for (const { content, exercises } of programs) {
     const prescribed = content.sessions.flatMap((session) => (session.kind === 'circuit' ? session.prescriptions : []));
     for (const { exercise, variant } of prescribed) {
       const { easier, now, harder } = rungsAround(findExercise(exercises, exercise), variant);
-      for (const rung of [now, easier, harder]) {
-        if (rung?.drawn) for (const form of ['still', 'moving'] as const) found.add(drawingUrl(exercise, rung.variant, form));
-      }
+      for (const rung of [now, easier, harder]) if (rung) found.add(drawingUrl(exercise, rung.variant, 'moving'));
     }
   }
   return [...found];
 }
 
-/** A sign-in page of a hut's network answers 200 as well. */
-const isPicture = (answer: Response) => answer.ok && (answer.headers.get('Content-Type') ?? '').startsWith('image/svg+xml');
+interface Held { version: string; bytes: number }
 
-/** Makes the cache hold what is wanted and nothing else; answers whether all is there. One call at a time: it shares the link with check-ins. */
-export async function keepDrawings(wanted: readonly string[], cache: Cache, ask: typeof fetch, anew: boolean): Promise<boolean> {
-  const held = new Set<string>();
-  for (const { url } of await cache.keys()) {
-    const { pathname, search } = new URL(url);
-    if (wanted.includes(pathname + search)) held.add(pathname + search);
-    else await cache.delete(url);
-  }
-  let whole = true;
-  for (const url of wanted) {
-    if (held.has(url) && !anew) continue;
-    const answer = await ask(url, { cache: 'no-cache', credentials: 'omit' });
-    if (isPicture(answer)) await cache.put(url, answer);
-    else whole = false;
-  }
-  return whole;
+async function heldIn(cache: Cache): Promise<Map<string, Held>> {
+  const all = (await cache.matchAll()).map(({ headers }) => headers);
+  return new Map(all.filter((one) => one.has(ADDRESS)).map((one) => [one.get(ADDRESS)!, { version: one.get(VERSION) ?? '', bytes: Number(one.get('Content-Length')) }]));
 }
 
-const due = () => Date.now() - Number(localStorage.getItem(CHECKED) ?? 0) > REFRESH_MS;
+/** A sign-in page of a hut's network answers 200 as well. */
+const isA = (type: string, answer: Response) => answer.ok && (answer.headers.get('Content-Type') ?? '').startsWith(type);
 
-/** Without a cache or a network the cards work as they are; the next occasion tries again. */
-async function keep(): Promise<void> {
-  const programs = program.value ? [program.value, ...olderPrograms.value] : [];
-  if (!('caches' in globalThis)) return;
-  try {
-    const anew = due();
-    const whole = await keepDrawings(wantedDrawings(programs), await caches.open(DRAWINGS), fetch, anew);
-    if (anew && whole) localStorage.setItem(CHECKED, String(Date.now()));
-  } catch {
-    // no network, no room or no storage
+async function fetchOne(address: string, version: string, cache: Cache, ask: typeof fetch): Promise<void> {
+  const answer = await ask(address, { cache: 'no-cache', credentials: 'omit', priority: 'low' });
+  if (!isA('image/svg+xml', answer)) return;
+  const body = await answer.blob();
+  const headers = { 'Content-Type': 'image/svg+xml', 'Content-Length': String(body.size), [ADDRESS]: address, [VERSION]: version };
+  await cache.put(address, new Response(body, { headers }));
+}
+
+/** Removes what is in neither list. Without the library's list nothing is known to be superfluous. */
+async function evict(first: readonly string[], listed: Listed, cache: Cache): Promise<void> {
+  for (const { url } of await cache.keys()) {
+    const { pathname, search } = new URL(url);
+    if (!first.includes(pathname + search) && !listed.has(pathname + search)) await cache.delete(url);
   }
+}
+
+/**
+ * Brings the program's drawings, then what is ready of the library's as long as `mayGoOn`; one call at a time, since it shares the link with
+ * check-ins, and only what is missing or was drawn anew. Broken off at any moment, the next call goes on from there.
+ * Answers whether it came to the end.
+ */
+export async function keepDrawings(
+  first: readonly string[], listed: Listed | null, cache: Cache, ask: typeof fetch, mayGoOn: () => boolean,
+): Promise<boolean> {
+  const held = await heldIn(cache);
+  const missing = (address: string) => (listed ? held.get(address)?.version !== listed.get(address)?.version : !held.has(address));
+  if (listed) await evict(first, listed, cache);
+  const known = first.filter((address) => listed?.has(address) ?? true);
+  for (const address of known.filter(missing)) await fetchOne(address, listed?.get(address)?.version ?? '', cache, ask);
+  for (const [address, { version, ready }] of listed ?? []) {
+    if (!ready || known.includes(address) || !missing(address)) continue;
+    if (!mayGoOn()) return false;
+    await fetchOne(address, version, cache, ask);
+  }
+  return true;
+}
+
+export async function fetchList(ask: typeof fetch): Promise<Listed | null> {
+  const answer = await ask('/api/v1/drawings', { cache: 'no-cache', credentials: 'omit', priority: 'low' });
+  if (!isA('application/json', answer)) return null;
+  const { items } = (await answer.json()) as components['schemas']['DrawingsOut'];
+  return new Map(items.map(({ exercise, variant, version, ready }) => [drawingUrl(exercise, variant, 'moving'), { version, ready }]));
+}
+
+export interface Link { saveData?: boolean; type?: string; effectiveType?: string }
+const link = (globalThis.navigator as { connection?: Link & EventTarget } | undefined)?.connection;
+
+/** Whether the network may be used without asking. A browser that does not tell counts as yes: the whole library is less than one photograph. */
+export const isFree = (way: Link | undefined): boolean =>
+  !way?.saveData && !['cellular', 'bluetooth', 'wimax'].includes(way?.type ?? '') && !(way?.effectiveType ?? '').endsWith('2g');
+
+const nothingWaits = computed(() => savedCount.value === receivedCount.value);
+const mayGoOn = () => nothingWaits.value && isFree(link);
+
+let listed: Listed | null = null;
+let listedAt = 0;
+
+async function list(): Promise<Listed | null> {
+  if (Date.now() - listedAt < LIST_FRESH_MS) return listed;
+  listed = (await fetchList(fetch).catch(() => null)) ?? listed;
+  if (listed) listedAt = Date.now();
+  return listed;
+}
+
+/** Without a cache or a network the cards work as they are; the next occasion tries again. Answers whether there is more to bring. */
+async function keep(): Promise<boolean> {
+  if (!('caches' in globalThis)) return false;
+  const first = programDrawings(program.value ? [program.value, ...olderPrograms.value] : []);
+  try {
+    if (!program.value) await caches.delete(DRAWINGS);
+    const cache = await caches.open(DRAWINGS);
+    const whole = !program.value || (await keepDrawings(first, await list(), cache, fetch, mayGoOn).finally(() => count(cache)));
+    return !whole;
+  } catch {
+    return true; // no network, no room or no storage
+  }
+}
+
+async function count(cache: Cache): Promise<void> {
+  const held = [...(await heldIn(cache)).values()];
+  keptDrawings.value = { count: held.length, bytes: held.reduce((sum, { bytes }) => sum + bytes, 0), of: listed?.size ?? null };
 }
 
 /** Call once after the first drawing of the page. */
 export function watchDrawings(): void {
-  let last = Promise.resolve();
+  let last = Promise.resolve(true);
   const next = () => void (last = last.then(keep));
+  const goOn = () => void (last = last.then((more) => (more && mayGoOn() ? keep() : more)));
   let known: string | null | undefined;
   effect(() => {
     const id = program.value?.id ?? null;
@@ -71,5 +135,9 @@ export function watchDrawings(): void {
     known = id;
     next();
   });
+  effect(() => {
+    if (nothingWaits.value) goOn();
+  });
   addEventListener('online', next);
+  link?.addEventListener('change', goOn);
 }

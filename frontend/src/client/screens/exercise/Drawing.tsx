@@ -22,7 +22,10 @@ interface DrawingProps {
   variant: Variant;
 }
 
-/** The movement drawn; it moves until it is held still. A phone that asks for less motion gets the still drawing and no button. */
+/**
+ * The movement drawn; it moves until it is held still. A phone that asks for less motion gets the still drawing and no button.
+ * What a program says of its movements is as old as the program: whether there is a drawing is seen when it is asked for.
+ */
 export function Drawing({ exercise, variant }: DrawingProps) {
   const [box, seen] = useInView();
   const [failed, setFailed] = useState(false);

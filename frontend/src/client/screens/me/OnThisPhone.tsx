@@ -1,8 +1,10 @@
 import { useState } from 'preact/hooks';
 import { askToPersist, connection, events, exportText, persisted, receivedCount, refused, savedCount, sendNow } from '../../../outbox';
 import { Button } from '../../../shared/form/Button';
+import { localeTag } from '../../../shared/words/mechanism';
 import { Notices } from '../../parts/Notices';
 import { day, firstName, lastContact, practiceName, whenWords } from '../../phone';
+import { keptDrawings } from '../../session/kept';
 import { t } from '../../words';
 import { StorageWords } from '../pair/parts';
 
@@ -68,6 +70,24 @@ function Export() {
   );
 }
 
+const megabytes = (bytes: number): string =>
+  new Intl.NumberFormat(localeTag(), { minimumFractionDigits: 1, maximumFractionDigits: 1 }).format(bytes / 1e6);
+
+/** How many drawings the cards have without a network. */
+function Drawings() {
+  const kept = keptDrawings.value;
+  const more = kept?.of ? Math.max(0, kept.of - kept.count) : null;
+  return (
+    <div class="block">
+      <h2>{t('drawingsTitle')}</h2>
+      <p class="note" role="status">
+        {kept?.count ? t('drawingsKept', { n: kept.count, size: megabytes(kept.bytes) }) : t('drawingsNone')}{' '}
+        {more === 0 && t('drawingsAll')}{more ? t('drawingsMore', { n: more }) : null}
+      </p>
+    </div>
+  );
+}
+
 /** What is saved here, what has arrived, and how safely it is kept. */
 export function OnThisPhone() {
   const all = savedCount.value === receivedCount.value;
@@ -89,6 +109,7 @@ export function OnThisPhone() {
         <StorageWords />
         {persisted.value !== true && <Button small onClick={() => void askToPersist()}>{t('storageAsk')}</Button>}
       </div>
+      <Drawings />
       <Export />
     </section>
   );
