@@ -179,3 +179,9 @@ def content(
             {"date": day.isoformat(), "session": found[0]["key"], "fixed_day": False} for day in days if day >= start
         ],
     }
+
+
+def trip(name: str = "") -> dict[str, Any]:
+    """A trip of two typed days."""
+    leg = {"distance_km": 12.0, "ascent_m": 700, "descent_m": 400}
+    return {"pack_kg": 9, "legs": [{**leg, "day": 1, "name": name}, {**leg, "day": 2, "descent_m": 1100}]}

@@ -26,7 +26,9 @@ from steadfoot.intake import routes as intake_routes
 from steadfoot.monitoring import routes as monitoring_routes
 from steadfoot.monitoring.service import refresh_findings
 from steadfoot.programs import routes as program_routes
+from steadfoot.readiness import routes as readiness_routes
 from steadfoot.sheets import routes as sheet_routes
+from steadfoot.trips import routes as trip_routes
 
 _ROUTERS = (
     identity_routes.router,
@@ -35,7 +37,9 @@ _ROUTERS = (
     exercise_routes.router,
     program_routes.router,
     checkin_routes.router,
+    trip_routes.router,
     monitoring_routes.router,
+    readiness_routes.router,
     sheet_routes.router,
 )
 
@@ -104,5 +108,5 @@ def create_app(
     _health(app)
     pages.install(app)
     app.add_middleware(GZipMiddleware, minimum_size=1000)
-    app.add_middleware(Edge)
+    app.add_middleware(Edge, takes_stream=trip_routes.takes_stream)
     return app

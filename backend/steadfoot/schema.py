@@ -8,7 +8,9 @@ from steadfoot.identity import tables as identity
 from steadfoot.intake import tables as intake
 from steadfoot.monitoring import tables as monitoring
 from steadfoot.programs import tables as programs
+from steadfoot.readiness import tables as readiness
+from steadfoot.trips import tables as trips
 
-__all__ = ["METADATA", "assessment", "checkins", "identity", "intake", "monitoring", "programs"]
+__all__ = ["METADATA", "assessment", "checkins", "identity", "intake", "monitoring", "programs", "readiness", "trips"]
 
 METADATA = SQLModel.metadata

@@ -11,7 +11,7 @@ import pytest
 from fastapi import FastAPI
 from fastapi.testclient import TestClient
 
-from tests.builders import API, House, Phone, circuit, content
+from tests.builders import API, House, Phone, circuit, content, trip
 from tests.conftest import START
 
 OPEN, BY_COOKIE, BY_PHONE, BY_EITHER = "open", "cookie", "phone", "either"
@@ -72,6 +72,11 @@ POLICY: dict[str, tuple[str, str]] = {
     "printSheet": (BY_COOKIE, FOUND),
     "printSheetWithInvitation": (BY_COOKIE, FOUND),
     "printClassSheet": (BY_COOKIE, NONE),
+    "readRoute": (BY_COOKIE, FOUND),
+    "readTrip": (BY_COOKIE, FOUND),
+    "saveTrip": (BY_COOKIE, FOUND),
+    "removeTrip": (BY_COOKIE, FOUND),
+    "readDemand": (BY_COOKIE, FOUND),
     "readTimeline": (BY_COOKIE, FOUND),
     "listRefusedEvents": (BY_COOKIE, FOUND),
     "retryRefusedEvent": (BY_COOKIE, FOUND),
@@ -82,6 +87,8 @@ POLICY: dict[str, tuple[str, str]] = {
     "listSuggestions": (BY_COOKIE, FOUND),
     "decideProgressions": (BY_COOKIE, FOUND),
     "readLoad": (BY_COOKIE, FOUND),
+    "readReadiness": (BY_COOKIE, FOUND),
+    "signReadiness": (BY_COOKIE, FOUND),
     "listAlternatives": (BY_EITHER, NONE),
     "listSources": (BY_EITHER, NONE),
     "listFlags": (BY_COOKIE, OWN),
@@ -117,6 +124,8 @@ def bodies() -> dict[str, Any]:
         "publishProgram": {"content": program},
         "screenClient": {"answers": _WELL},
         "printClassSheet": {"title": "Steps", "movements": [{"exercise": "step-down", "variant": "rail"}]},
+        "saveTrip": trip("Ours"),
+        "signReadiness": {"verdict": "defer", "words": "from outside", "digest": "0" * 64},
         "recordClearance": {"given_by": "Somebody"},
         "recordTest": {"code": "chair-stand-30s", "value": 12},
         "rateActivities": {"activities": [{"name": "stairs", "rating": 4}]},
@@ -179,6 +188,9 @@ def practice(house: House) -> Practice:
     house.post(f"/clients/{client_id}/clearances", {"given_by": MARKER, "note": MARKER})
     result = house.post(f"/clients/{client_id}/tests", {"code": "chair-stand-30s", "value": 14, "note": MARKER})
     rating = house.post(f"/clients/{client_id}/functional-scales", {"activities": [{"name": MARKER, "rating": 3}]})
+    house.http.put(f"{API}/clients/{client_id}/trip", json=trip(MARKER))
+    seen = house.get(f"/clients/{client_id}/readiness")["digest"]
+    house.post(f"/clients/{client_id}/readiness-notes", {"verdict": "defer", "words": MARKER, "digest": seen})
     phone = house.pair(client_id)
     phone.log("note_written", {"text": MARKER})
     phone.log("symptom_reported", {"symptom": "chest_pain", "note": MARKER})

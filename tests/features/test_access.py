@@ -86,6 +86,7 @@ def _everything(practice: Practice) -> dict[str, str]:
     paths = [client, f"{API}/clients", f"{API}/pairings", f"{API}/flags", f"{API}/caseload", f"{API}/templates"]
     paths += [f"{client}/{page}" for page in ("devices", "timeline", "refused-events", "overview", "programs/draft")]
     paths += [f"{client}/{page}" for page in ("programs", "programs/current", "messages", "screenings", "tests")]
+    paths += [f"{client}/{page}" for page in ("trip", "trip/demand", "readiness")]
     found = {path: practice.house.http.get(path) for path in paths}
     assert {path: answer.status_code for path, answer in found.items()} == dict.fromkeys(paths, 200)
     return {path: answer.text for path, answer in found.items()}

@@ -1,6 +1,7 @@
 """Recording results and ratings, taking slips back, and reading them for one client."""
 
 from datetime import date, datetime
+from typing import Any
 
 from sqlmodel import Session
 
@@ -22,9 +23,12 @@ from steadfoot.core.texts import canonical
 from steadfoot.identity import service as identity
 from steadfoot.identity.access import PractitionerAccess
 from steadfoot.rules.baseline import check
-from steadfoot.rules.baseline_catalogue import TESTS, BaselineTest
+from steadfoot.rules.baseline_catalogue import TESTS, BaselineTest, TestCode
 from steadfoot.rules.norms import TestSide
 from steadfoot.rules.ranges import NotWhole, OutOfRange
+from steadfoot.rules.readiness_facts import Taken
+
+person_on = replies.person_on
 
 
 def of_client(session: Session, practice_id: str, client_id: str) -> ClientTests:
@@ -40,6 +44,22 @@ def of_client(session: Session, practice_id: str, client_id: str) -> ClientTests
     return ClientTests(
         items=replies.items_of(results, client, names), functional_scale=replies.scale_of(ratings, names)
     )
+
+
+def taken(session: Session, client: Any) -> list[Taken]:
+    """Answer a client's results as the rules of readiness take them, oldest first."""
+    rows = store.kept(session, TestResult, client.practice_id, client.id)
+    return [
+        Taken(
+            row.id,
+            TestCode(row.code),
+            row.taken_on,
+            None if row.side is None else TestSide(row.side),
+            row.value,
+            person_on(client, row.taken_on),
+        )
+        for row in rows
+    ]
 
 
 def record(session: Session, access: PractitionerAccess, client_id: str, body: TestBody, now: datetime) -> ResultOut:

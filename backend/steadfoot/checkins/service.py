@@ -10,9 +10,9 @@ from steadfoot.checkins import rollup, store
 from steadfoot.checkins.fold import Fact, parsed, withdrawn_ids
 from steadfoot.checkins.ingest import Held, Outcome, decide
 from steadfoot.checkins.reading import Item, Reading, raw_digest, raw_text, read
-from steadfoot.checkins.schemas import ChangeOut, Refused, SyncBody, SyncOut
+from steadfoot.checkins.schemas import ChangeOut, Refused, SyncBody, SyncOut, WalkDone
 from steadfoot.checkins.sets import SetDone, fold_sets
-from steadfoot.checkins.store import pain, refused_counts, refused_of, rollups
+from steadfoot.checkins.store import pain, pain_rows, refused_counts, refused_of, rollups
 from steadfoot.checkins.tables import Event, Receipt, RefusedEvent
 from steadfoot.core.problems import not_found
 from steadfoot.identity import service as identity
@@ -24,6 +24,7 @@ __all__ = [
     "events_of_kinds",
     "events_page",
     "pain",
+    "pain_rows",
     "rebuild",
     "refused_counts",
     "refused_of",
@@ -31,6 +32,7 @@ __all__ = [
     "rollups",
     "sets_of",
     "sync",
+    "walks_of",
 ]
 
 Listener = Callable[[Session, str, str], None]
@@ -231,6 +233,12 @@ def sets_of(session: Session, practice_id: str, client_id: str, planned_ids: Seq
     found = store.events_of_sessions(session, practice_id, client_id, planned_ids) if planned_ids else []
     gone = store.events(session, practice_id, client_id, kinds=("entry_withdrawn",)) if found else []
     return fold_sets(map(store.fact_of, found), withdrawn_ids(map(store.fact_of, gone)))
+
+
+def walks_of(session: Session, practice_id: str, client_id: str, since: date) -> list[WalkDone]:
+    """Answer the walks that a client logged for days from ``since``, in the order of their planned ids."""
+    found = [row.walk for row in rollups(session, practice_id, since, client_id)]
+    return [WalkDone.model_validate_json(walk) for walk in found if walk is not None]
 
 
 def newest_version_named(session: Session, practice_id: str, client_id: str, since: date) -> int | None:

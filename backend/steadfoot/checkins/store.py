@@ -2,14 +2,14 @@
 
 from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, datetime
-from typing import Any
+from typing import Any, NamedTuple
 
 from sqlalchemy import delete, func, insert, tuple_
 from sqlmodel import Session, SQLModel, col, select
 
 from steadfoot.checkins.fold import Fact, parsed
 from steadfoot.checkins.tables import Event, PainEntry, Receipt, RefusedEvent, SessionRollup
-from steadfoot.core.database import scoped
+from steadfoot.core.database import plain_rows, scoped
 
 
 def insert_all(session: Session, table: type[SQLModel], rows: Sequence[Mapping[str, Any]]) -> None:
@@ -191,6 +191,24 @@ def rollups(session: Session, practice_id: str, since: date, client_id: str | No
     if client_id is not None:
         query = query.where(SessionRollup.client_id == client_id)
     return session.exec(query.order_by(col(SessionRollup.client_id), col(SessionRollup.planned_id))).all()
+
+
+class PainRow(NamedTuple):
+    """What of a pain entry the caseload tells."""
+
+    client_id: str
+    rating: int
+    instant: datetime
+    event_id: str
+    region: str
+    side: str
+    day: date
+
+
+def pain_rows(session: Session, practice_id: str, since: date) -> list[PainRow]:
+    """Answer pain entries of the practice of days from ``since``, in order, as plain values."""
+    order = (col(PainEntry.instant), col(PainEntry.event_id))
+    return plain_rows(session, PainEntry, PainRow, practice_id, col(PainEntry.day) >= since, order_by=order)
 
 
 def pain(session: Session, practice_id: str, since: date, client_id: str | None = None) -> Sequence[PainEntry]:

@@ -8,7 +8,7 @@ not its values, which would be somebody's health in a log.
 """
 
 import asyncio
-from collections.abc import AsyncIterator, Callable, Iterator
+from collections.abc import AsyncIterator, Callable, Iterator, Sequence
 from contextlib import contextmanager
 from pathlib import Path
 from typing import Annotated, Any, TypeVar
@@ -16,10 +16,12 @@ from weakref import WeakKeyDictionary
 
 from fastapi import Depends, Request
 from sqlalchemy import Engine, create_engine, event, make_url
+from sqlalchemy import select as sqlalchemy_select
 from sqlmodel import Session, SQLModel, select
 from sqlmodel.sql.expression import SelectOfScalar
 
 T = TypeVar("T", bound=SQLModel)
+R = TypeVar("R", bound=tuple[Any, ...])
 _BUSY_TIMEOUT_S = 10
 _POOL_SIZE = 20
 _PRAGMAS = (
@@ -126,6 +128,15 @@ def after_commit(session: Session, done: Callable[[], None]) -> None:
 def scoped(table: type[T], practice_id: str) -> SelectOfScalar[T]:
     """Answer a query of one practice's rows of a table: the one place where practices are kept apart."""
     return select(table).where(table.practice_id == practice_id)  # type: ignore[attr-defined]
+
+
+def plain_rows(
+    session: Session, table: type[SQLModel], row: type[R], practice_id: str, *where: Any, order_by: Sequence[Any]
+) -> list[R]:
+    """Answer one practice's rows of a table as named tuples of those columns: objects cost three times as much."""
+    columns = [getattr(table, name) for name in row._fields]  # type: ignore[attr-defined]
+    query = sqlalchemy_select(*columns).where(table.practice_id == practice_id, *where)  # type: ignore[attr-defined]
+    return [row(*found) for found in session.execute(query.order_by(*order_by))]
 
 
 async def _write_turn(request: Request) -> AsyncIterator[None]:

@@ -6,6 +6,7 @@ Problem            anything a caller may be told
 ├── Forbidden      403  known, but not allowed
 ├── Conflict       409  the thing is not in a state for this
 ├── Stale          412  someone else changed it first
+├── TooLarge       413  more bytes than are taken
 ├── Invalid        422  understood, but not acceptable; names each field
 ├── TooMany        429  slow down, with Retry-After
 └── Away           503  the database cannot be had for the moment, with Retry-After
@@ -94,6 +95,12 @@ class Stale(Problem):
     """Someone else changed it first."""
 
     status, title = 412, "Someone changed this first"
+
+
+class TooLarge(Problem):
+    """More bytes than are taken."""
+
+    status, title = 413, "Too large"
 
 
 class Invalid(Problem):

@@ -58,6 +58,8 @@ _storable = BeforeValidator(_clean)
 Name = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=120), _storable]
 Line = Annotated[str, StringConstraints(strip_whitespace=True, max_length=300), _storable]
 Note = Annotated[str, StringConstraints(max_length=4000), _storable]
+Words = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=4000), _storable]
+"""A note that must say something."""
 Code = Annotated[str, StringConstraints(pattern=r"^[a-z0-9][a-z0-9-]{0,59}$")]
 
 

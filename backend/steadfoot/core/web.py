@@ -76,8 +76,10 @@ async def _read_body(receive: Receive, *, gzip: bool) -> bytes:
 class Edge:
     """Outermost layer of the app. It answers for errors that nobody foresaw, too: only so do they get the headers."""
 
-    def __init__(self, app: App) -> None:
+    def __init__(self, app: App, takes_stream: Callable[[str, str], bool] = lambda _method, _path: False) -> None:
+        """``takes_stream`` says of a method and path that its route reads the body piece by piece, with a limit."""
         self._app = app
+        self._takes_stream = takes_stream
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Serve one request."""
@@ -100,6 +102,8 @@ class Edge:
             await self._app(scope, receive, send)
         elif _is_cross_site(headers):
             await _refuse(send, 403, "cross-site", "This request came from another site.")
+        elif self._takes_stream(scope["method"], scope["path"]):
+            await self._app(scope, receive, send)
         else:
             await self._serve_body(scope, receive, send, headers)
 

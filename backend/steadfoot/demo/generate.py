@@ -14,6 +14,7 @@ from steadfoot.core.clock import local_date
 from steadfoot.core.database import Database
 from steadfoot.demo.diary import Diary, Entry
 from steadfoot.demo.people import EMAIL, PEOPLE, PRACTICE, PRACTITIONER, ZONE, Person
+from steadfoot.demo.readiness import prepare
 from steadfoot.identity import service as identity
 from steadfoot.identity.access import DeviceAccess, PractitionerAccess
 from steadfoot.identity.pairing import invite, pair
@@ -98,6 +99,7 @@ def _live(
         _send(session, device, entries, _contacts(person, first, today, now, chance))
     # The rules look at everything there is, so it is enough to ask them once, at the end.
     refresh_findings(session, access.practice_id, client_id)
+    prepare(session, access, client_id, person.name, today, now)
     return client_id
 
 

@@ -13,10 +13,12 @@ from steadfoot.identity import feed, passwords, store
 from steadfoot.identity.access import PractitionerAccess
 from steadfoot.identity.feed import announce, changes_since
 from steadfoot.identity.schemas import ClientBody, ClientPatch
-from steadfoot.identity.tables import Client, Device, Practice, Practitioner, SignIn
+from steadfoot.identity.store import active_client_rows, device_rows
+from steadfoot.identity.tables import Client, Practice, Practitioner, SignIn
 
 __all__ = [
     "EMERGENCY_TEXT",
+    "active_client_rows",
     "add_practitioner",
     "announce",
     "changes_since",
@@ -25,7 +27,7 @@ __all__ = [
     "clients_of",
     "create_client",
     "create_practice",
-    "devices_of_practice",
+    "device_rows",
     "epoch_of",
     "every_client",
     "last_heard_at",
@@ -201,11 +203,6 @@ def update_client(session: Session, client: Client, patch: ClientPatch, if_match
     feed.announce_settings(session, client, now)
     session.refresh(client)
     return client
-
-
-def devices_of_practice(session: Session, practice_id: str) -> Sequence[Device]:
-    """Answer every phone of the practice, for the caseload."""
-    return store.practice_devices(session, practice_id)
 
 
 def last_heard_at(session: Session, practice_id: str, client_id: str) -> datetime | None:

@@ -2,11 +2,12 @@
 
 from collections.abc import Sequence
 from datetime import datetime
+from typing import NamedTuple
 
 from sqlalchemy import update
 from sqlmodel import Session, col, select
 
-from steadfoot.core.database import scoped
+from steadfoot.core.database import plain_rows, scoped
 from steadfoot.core.ids import uuid7
 from steadfoot.identity.tables import (
     Change,
@@ -56,6 +57,21 @@ def lock_client(session: Session, practice_id: str, client_id: str) -> None:
 def clients(session: Session, practice_id: str) -> Sequence[Client]:
     """Answer all clients of the practice by name, archived ones too."""
     return session.exec(scoped(Client, practice_id).order_by(col(Client.display_name), col(Client.id))).all()
+
+
+class ClientRow(NamedTuple):
+    """What of a client the caseload tells."""
+
+    id: str
+    display_name: str
+    birth_year: int | None
+    time_zone: str
+
+
+def active_client_rows(session: Session, practice_id: str) -> list[ClientRow]:
+    """Answer the clients who are not archived, as plain values, by name."""
+    order = (col(Client.display_name), col(Client.id))
+    return plain_rows(session, Client, ClientRow, practice_id, col(Client.archived_at).is_(None), order_by=order)
 
 
 def every_client(session: Session) -> Sequence[Client]:
@@ -114,9 +130,18 @@ def devices(session: Session, practice_id: str, client_id: str) -> Sequence[tupl
     return session.exec(query).all()
 
 
-def practice_devices(session: Session, practice_id: str) -> Sequence[Device]:
-    """Answer every phone of the practice."""
-    return session.exec(scoped(Device, practice_id)).all()
+class DeviceRow(NamedTuple):
+    """What of a phone the caseload tells."""
+
+    client_id: str
+    paired_at: datetime
+    revoked_at: datetime | None
+    last_heard_at: datetime | None
+
+
+def device_rows(session: Session, practice_id: str) -> list[DeviceRow]:
+    """Answer every phone of the practice as plain values."""
+    return plain_rows(session, Device, DeviceRow, practice_id, order_by=(col(Device.id),))
 
 
 def device(session: Session, practice_id: str, device_id: str) -> Device | None:

@@ -62,7 +62,7 @@ def caseload_json(session: Session, access: PractitionerAccess, now: datetime) -
 
 def _everyone(session: Session, practice_id: str, now: datetime) -> Sequence[Known]:
     gathered = _gathered(session, practice_id, now)
-    clients = [client for client in identity.clients_of(session, practice_id) if client.archived_at is None]
+    clients = identity.active_client_rows(session, practice_id)
     return [_known(client, gathered[client.id], now) for client in clients]
 
 
@@ -76,7 +76,7 @@ def _gathered(session: Session, practice_id: str, now: datetime) -> dict[str, _G
     for decision in store.decision_rows(session, practice_id):
         found[decision.client_id].decisions.append(decision)
     # One day more than the span: a client's own day may be behind the clock's.
-    for entry in checkins.pain(session, practice_id, now.date() - timedelta(days=WEEK_DAYS)):
+    for entry in checkins.pain_rows(session, practice_id, now.date() - timedelta(days=WEEK_DAYS)):
         worst = (entry.rating, entry.instant, entry.event_id, entry.region, entry.side, entry.day)
         found[entry.client_id].pain.append(worst)
     for client_id, suggestion_ids in store.answered_suggestions(session, practice_id).items():
@@ -87,7 +87,7 @@ def _gathered(session: Session, practice_id: str, now: datetime) -> dict[str, _G
 
 
 def _gather_phones(session: Session, practice_id: str, found: dict[str, _Gathered]) -> None:
-    for device in identity.devices_of_practice(session, practice_id):
+    for device in identity.device_rows(session, practice_id):
         if device.last_heard_at:
             found[device.client_id].heard.append(device.last_heard_at)
         if device.revoked_at is None:

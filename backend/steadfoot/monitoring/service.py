@@ -1,8 +1,26 @@
-"""The way by which the wiring reaches monitoring."""
+"""The way by which the wiring and later steps reach monitoring."""
+
+from dataclasses import dataclass
 
 from sqlmodel import Session
 
 from steadfoot.monitoring import upkeep
+from steadfoot.monitoring.flags import FlagStatus, standings_of
+
+
+@dataclass(frozen=True, slots=True)
+class FindingsStanding:
+    """How many findings wait for an answer, and whether a symptom that nobody cleared stops training."""
+
+    open: int
+    stops_training: bool
+
+
+def findings_standing(session: Session, practice_id: str, client_id: str) -> FindingsStanding:
+    """Answer where a client's findings stand."""
+    found = standings_of(session, practice_id, client_id)
+    waiting = sum(one.status is FlagStatus.OPEN for one in found)
+    return FindingsStanding(waiting, any(one.stops_training for one in found))
 
 
 def refresh_findings(session: Session, practice_id: str, client_id: str) -> None:

@@ -5,10 +5,9 @@ from datetime import date
 from typing import Any, NamedTuple
 
 from sqlalchemy import delete, insert
-from sqlalchemy import select as sqlalchemy_select
 from sqlmodel import Session, col, select
 
-from steadfoot.core.database import scoped
+from steadfoot.core.database import plain_rows, scoped
 from steadfoot.monitoring.tables import ClientSheet, Finding, FlagDecision, Message, ProgressionDecision
 
 
@@ -44,18 +43,14 @@ class DecisionRow(NamedTuple):
 
 def finding_rows(session: Session, practice_id: str) -> list[FindingRow]:
     """Answer the findings of the practice as plain values, longest there first."""
-    columns = [getattr(Finding, name) for name in FindingRow._fields]
-    query = sqlalchemy_select(*columns).where(col(Finding.practice_id) == practice_id)
-    rows = session.execute(query.order_by(col(Finding.since), col(Finding.id)))
-    return [FindingRow(*row) for row in rows]
+    order = (col(Finding.since), col(Finding.id))
+    return plain_rows(session, Finding, FindingRow, practice_id, order_by=order)
 
 
 def decision_rows(session: Session, practice_id: str) -> list[DecisionRow]:
     """Answer the decisions of the practice as plain values, oldest first."""
-    columns = [getattr(FlagDecision, name) for name in DecisionRow._fields]
-    query = sqlalchemy_select(*columns).where(col(FlagDecision.practice_id) == practice_id)
-    rows = session.execute(query.order_by(col(FlagDecision.decided_at), col(FlagDecision.id)))
-    return [DecisionRow(*row) for row in rows]
+    order = (col(FlagDecision.decided_at), col(FlagDecision.id))
+    return plain_rows(session, FlagDecision, DecisionRow, practice_id, order_by=order)
 
 
 def finding(session: Session, practice_id: str, flag_id: str) -> Finding | None:

@@ -53,11 +53,15 @@ class TooFewPoints(ValueError):
 
 @dataclass(frozen=True, slots=True)
 class Stretch:
-    """A piece of the way: metres on the map, metres gained (negative for lost), None where no height is known."""
+    """A piece of the way: metres on the map, metres gained (negative for lost), None where no height is known.
+
+    ``height_m`` is the height at its start; None where it is not known, or where only the rise was told.
+    """
 
     start_m: float
     length_m: float
     rise_m: float | None
+    height_m: float | None = None
 
     @property
     def grade(self) -> float:
@@ -159,13 +163,14 @@ class Stretches:
     def _leftover(self, rise_m: float) -> None:
         if len(self.done) > self._first and self.done[-1].rise_m is not None:
             before = self.done.pop()
-            self._start_m = before.start_m
+            self._start_m, self._height = before.start_m, before.height_m
             rise_m += before.rise_m or 0
         self._close(rise_m)
 
     def _close(self, rise_m: float | None) -> None:
         if self._end_m > self._start_m:
-            self.done.append(Stretch(self._start_m, self._end_m - self._start_m, rise_m))
+            height_m = None if rise_m is None else self._height
+            self.done.append(Stretch(self._start_m, self._end_m - self._start_m, rise_m, height_m))
         self._start_m = self._end_m
 
 
@@ -179,6 +184,11 @@ class Recording:
         self._stretches = Stretches()
         self._here: tuple[float, float] | None = None
         self._highest, self._lowest = -math.inf, math.inf
+
+    @property
+    def way_m(self) -> float:
+        """Metres walked so far."""
+        return self._way_m
 
     def begin(self) -> None:
         """Start a segment; the first point of all starts one by itself."""

@@ -92,9 +92,18 @@ def step(level: Level, name: str) -> float:
     >>> step(Level(20, 100, 0), "distance_km"), step(Level(20, 100, 0), "ascent_m")
     (3.0, 100)
     """
+    return step_from(name, getattr(level, name))
+
+
+def step_from(name: str, value: float) -> float:
+    """Answer the largest step of a week from so many km (``distance_km``), m (``ascent_m``) or kg (``pack_kg``).
+
+    >>> step_from("distance_km", 4), step_from("pack_kg", 6)
+    (1, 2)
+    """
     steps = {
-        "distance_km": max(DISTANCE_STEP_KM, level.distance_km * DISTANCE_STEP_PERCENT / _PERCENT),
-        "ascent_m": max(ASCENT_STEP_M, level.ascent_m * ASCENT_STEP_PERCENT / _PERCENT),
+        "distance_km": max(DISTANCE_STEP_KM, value * DISTANCE_STEP_PERCENT / _PERCENT),
+        "ascent_m": max(ASCENT_STEP_M, value * ASCENT_STEP_PERCENT / _PERCENT),
         "pack_kg": PACK_STEP_MAX_KG,
     }
     return steps[name]

@@ -1,19 +1,23 @@
-"""A GPX file as a way: its points checked and folded, and what is odd about it said in words."""
+"""A GPX file as a way: its points checked, folded and cut into legs, and what is odd about it said in words."""
 
 import math
-from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import UTC, datetime
 from typing import BinaryIO, Final
 
 from steadfoot.rules.ranges import OutOfRange
 from steadfoot.rules.route import HEIGHT_MAX_M, HEIGHT_MIN_M, Recording, Route
+from steadfoot.rules.route_split import DAYS_MAX
 from steadfoot.trips.gpx_bytes import pieces
+from steadfoot.trips.gpx_remarks import Odd, remarks
 from steadfoot.trips.gpx_xml import Begin, Point, points
 
 POINTS_MAX: Final = 1_000_000
 """Five days at a point a second are under half of it."""
-_PERCENT: Final = 100
+SEGMENTS_MAX: Final = 500
+"""Each pause or loss of reception begins one; a week of walking with a pause every ten minutes has some 300."""
+LEGS_MAX: Final = DAYS_MAX
+_POINTS_NEEDED: Final = 2
 
 
 class PlaceUnknown(ValueError):
@@ -35,6 +39,40 @@ class TooManyPoints(ValueError):
         super().__init__(f"There are more than {POINTS_MAX:,} points in the file. Split the way into its days.")
 
 
+class TooManySegments(ValueError):
+    """More segments than are taken."""
+
+    def __init__(self) -> None:
+        self.max_segments = SEGMENTS_MAX
+        super().__init__(f"The way is broken into more than {SEGMENTS_MAX} segments. Join them, or split the file.")
+
+
+class TooManyLegs(ValueError):
+    """More tracks than a trip has days."""
+
+    def __init__(self) -> None:
+        self.max_legs = LEGS_MAX
+        super().__init__(f"There are more than {LEGS_MAX} tracks in the file, more than a trip has days.")
+
+
+class CutNowhere(ValueError):
+    """A leg would have no length: a cut lies beyond the end, or there are too few points for it."""
+
+    def __init__(self, leg: int) -> None:
+        self.leg = leg
+        super().__init__(
+            f"Leg {leg} would have no length: the way ends before it, or has too few points for this split."
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Split:
+    """Where a way is cut: at each new track (or route), or at metres from its start. Neither is one leg."""
+
+    by_track: bool = False
+    at_m: tuple[float, ...] = ()
+
+
 @dataclass(frozen=True, slots=True)
 class Way:
     """The route of a file, and what a person should know before they trust it."""
@@ -43,26 +81,73 @@ class Way:
     warnings: tuple[str, ...]
 
 
+@dataclass(frozen=True, slots=True)
+class Legs:
+    """The legs of a file in their order, and what a person should know before they trust them."""
+
+    routes: tuple[Route, ...]
+    warnings: tuple[str, ...]
+
+
+@dataclass
 class _Folded:
-    """The points of one kind, tracks or routes, folded as they come."""
+    """The points of one kind, tracks or routes, folded as they come; a leg is closed where the way is cut."""
 
-    def __init__(self) -> None:
-        self.recording = Recording()
-        self.odd_heights = self.zero_heights = self.odd_times = self.reversed_times = 0
-        self._last: datetime | None = None
+    split: Split
+    recording: Recording = field(default_factory=Recording)
+    closed: list[Recording] = field(default_factory=list)
+    odd: Odd = field(default_factory=Odd)
+    segments: int = 0
+    _before_m: float = 0.0
+    _last: datetime | None = None
 
-    def begin(self) -> None:
+    def begin(self, one: Begin) -> None:
+        self.segments += 1
+        if self.segments > SEGMENTS_MAX:
+            raise TooManySegments
+        if self.split.by_track and one.first and self.recording.points:
+            self._close()
         self.recording.begin()
         self._last = None
 
     def take(self, point: Point, number: int) -> None:
+        height_m = self._height(point)
         try:
-            self.recording.take(_number(point.lat), _number(point.lon), self._height(point))
+            lat, lon = _number(point.lat), _number(point.lon)
+            self.recording.take(lat, lon, height_m)
         except OutOfRange as error:
             if error.name == "distance_km":
                 raise
             raise PlaceUnknown(number, point.lat, point.lon) from error
+        if self._is_cut():
+            self._close()
+            self.recording.take(lat, lon, height_m)
         self._time(point)
+
+    def _is_cut(self) -> bool:
+        """Answer whether a leg ends at the point just taken; the next one begins at the same point."""
+        cuts = self.split.at_m
+        done = len(self.closed)
+        return done < len(cuts) and self._before_m + self.recording.way_m >= cuts[done]
+
+    def _close(self) -> None:
+        if len(self.closed) + 1 >= LEGS_MAX:
+            raise TooManyLegs
+        self._before_m += self.recording.way_m
+        self.closed.append(self.recording)
+        self.recording = Recording()
+
+    def routes(self) -> tuple[Route, ...]:
+        """Answer the legs; a track of a single point is none, unless there is nothing else."""
+        found = [*self.closed, self.recording]
+        if len(self.closed) < len(self.split.at_m):
+            raise CutNowhere(len(found) + 1)
+        if self.split.by_track:
+            found = [one for one in found if one.points >= _POINTS_NEEDED] or found[:1]
+        for number, one in enumerate(found, start=1):
+            if self.split.at_m and not one.way_m:
+                raise CutNowhere(number)
+        return tuple(one.route() for one in found)
 
     def _height(self, point: Point) -> float | None:
         text = point.texts.get("ele", "")
@@ -70,17 +155,17 @@ class _Folded:
             return None
         height = _number(text)
         if not HEIGHT_MIN_M <= height <= HEIGHT_MAX_M:
-            self.odd_heights += 1
+            self.odd.heights += 1
             return None
-        self.zero_heights += height == 0
+        self.odd.zero_heights += height == 0
         return height
 
     def _time(self, point: Point) -> None:
         text = point.texts.get("time")
         time = _time(text) if text else None
-        self.odd_times += bool(text) and time is None
+        self.odd.times += bool(text) and time is None
         if time and self._last and time < self._last:
-            self.reversed_times += 1
+            self.odd.reversed_times += 1
         self._last = time or self._last
 
 
@@ -100,69 +185,48 @@ def _time(text: str) -> datetime | None:
 
 
 def read(file: BinaryIO) -> Way:
-    """Read a GPX file, gzipped or not, in memory that does not grow with it.
+    """Read a GPX file as one way, gzipped or not, in memory that does not grow with it.
 
     Tracks count; routes only where there is no track. Times are checked and then forgotten.
 
     Raises:
         FileTooLarge, PackedBadly, NotGpx: it is no GPX file that can be read.
         PlaceUnknown: a point has no place on Earth.
-        TooManyPoints, TooFewPoints: there are more than ``POINTS_MAX`` points, or fewer than two.
+        TooManyPoints, TooManySegments, TooFewPoints: more than are taken, or fewer points than two.
         OutOfRange: the way is longer than anybody walks.
     """
-    folded = {"track": _Folded(), "route": _Folded()}
+    found = read_legs(file, Split())
+    return Way(found.routes[0], found.warnings)
+
+
+def read_legs(file: BinaryIO, split: Split) -> Legs:
+    """Read a GPX file as legs; ascent is counted anew in each from the points themselves.
+
+    Raises:
+        TooManyLegs, CutNowhere: it cannot be cut so.
+        ValueError: as ``read``.
+    """
+    folded = {"track": _Folded(split), "route": _Folded(split)}
     number = 0
     for one in points(pieces(file)):
         number += isinstance(one, Point)
         _fold(folded[one.kind], one, number)
-    kind = "track" if folded["track"].recording.points else "route"
-    both = all(one.recording.points for one in folded.values())
-    return _way(folded[kind], planned=kind == "route", both=both)
+    planned = not _points(folded["track"])
+    found = folded["route" if planned else "track"]
+    routes = found.routes()
+    found.odd.planned = planned
+    found.odd.both = not planned and _points(folded["route"]) > 0
+    return Legs(routes, remarks(routes, found.odd))
+
+
+def _points(folded: _Folded) -> int:
+    return sum(one.points for one in (*folded.closed, folded.recording))
 
 
 def _fold(folded: _Folded, one: Begin | Point, number: int) -> None:
     if number > POINTS_MAX:
         raise TooManyPoints
     if isinstance(one, Begin):
-        folded.begin()
+        folded.begin(one)
     else:
         folded.take(one, number)
-
-
-def _way(found: _Folded, *, planned: bool, both: bool) -> Way:
-    route = found.recording.route()
-    said = (
-        (planned, "Read from a planned route, not a recording: few points, so length and ascent are too low."),
-        (both, "The file also holds a planned route; only its tracks are counted."),
-        (route.empty_segments > 0, f"{route.empty_segments} of {route.segments} segments hold no point."),
-        (not route.distance_m, "All points are one place: there is no distance."),
-        *_about_heights(found, route),
-        *_about_times(found),
-    )
-    return Way(route, tuple(words for so, words in said if so))
-
-
-def _about_heights(found: _Folded, route: Route) -> Iterator[tuple[bool, str]]:
-    missing = route.points - route.points_with_height
-    share = missing / route.points * _PERCENT
-    yield not route.points_with_height, "There are no heights in it: ascent and descent are unknown, not 0."
-    some = bool(missing and route.points_with_height)
-    yield some, f"{missing} of {route.points} points ({share:.0f} percent) have no height: ascent may be too low."
-    yield (
-        bool(found.odd_heights),
-        (f"{found.odd_heights} heights are no numbers from {HEIGHT_MIN_M} to {HEIGHT_MAX_M} m and count as missing."),
-    )
-    level = found.zero_heights == route.points_with_height > 0
-    yield level, "Every height is exactly 0: most likely none was measured."
-    yield (
-        bool(found.zero_heights and not level),
-        (f"{found.zero_heights} heights are exactly 0. Where that stands for a missing one, ascent is too high."),
-    )
-
-
-def _about_times(found: _Folded) -> Iterator[tuple[bool, str]]:
-    yield (
-        bool(found.reversed_times),
-        (f"Time runs backwards at {found.reversed_times} points. Times are not used; the order of the points is."),
-    )
-    yield bool(found.odd_times), f"{found.odd_times} times cannot be read. Times are not used."

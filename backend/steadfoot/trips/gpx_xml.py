@@ -15,7 +15,8 @@ MARKUP_MAX_BYTES: Final = 1_000_000
 TEXT_MAX: Final = 64
 """Characters kept of a height or a time; both are shorter."""
 _NAMESPACES: Final = ("", "http://www.topografix.com/GPX/1/0", "http://www.topografix.com/GPX/1/1")
-_STARTS: Final = {"trkseg": "track", "rte": "route"}
+_TRACK, _SEGMENT = "trk", "trkseg"
+_STARTS: Final = {_SEGMENT: "track", "rte": "route"}
 _POINTS: Final = {"trkpt": "track", "rtept": "route"}
 _TEXTS: Final = ("ele", "time")
 
@@ -30,9 +31,10 @@ class NotGpx(ValueError):
 
 @dataclass(frozen=True, slots=True)
 class Begin:
-    """A segment of a track, or a route, starts here; it may stay empty."""
+    """A segment of a track, or a route, starts here; it may stay empty. ``first``: it is the first of its track."""
 
     kind: str
+    first: bool = True
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,6 +52,7 @@ class _Handlers:
         self.ready: list[Begin | Point] = []
         self._path: list[str] = []
         self._namespace = ""
+        self._first = True
         self._point: Point | None = None
         self._text: str | None = None
 
@@ -69,8 +72,11 @@ class _Handlers:
         self._namespace = namespace
 
     def _known(self, name: str, attributes: dict[str, str]) -> None:
-        if name in _STARTS:
-            self.ready.append(Begin(_STARTS[name]))
+        if name == _TRACK:
+            self._first = True
+        elif name in _STARTS:
+            self.ready.append(Begin(_STARTS[name], self._first or name != _SEGMENT))
+            self._first = False
         elif name in _POINTS:
             self._point = Point(_POINTS[name], attributes.get("lat", ""), attributes.get("lon", ""))
         elif name in _TEXTS and self._point and self._path[-2] in _POINTS:

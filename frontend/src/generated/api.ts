@@ -428,6 +428,46 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/clients/{client_id}/readiness": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Readiness
+         * @description What the trip asks beside what the client has shown, item by item, and the notes that were signed.
+         */
+        get: operations["readReadiness"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/readiness-notes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Note
+         * @description Sign go, adapt or defer with the reasons; kept as signed, with everything that it rested on.
+         */
+        post: operations["signReadiness"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/clients/{client_id}/refused-events": {
         parameters: {
             query?: never;
@@ -550,6 +590,74 @@ export interface paths {
         get: operations["readTimeline"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/trip": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Trip
+         * @description The trip as it is kept, with an ETag; version 0 and no legs where nothing is.
+         */
+        get: operations["readTrip"];
+        /**
+         * Put Trip
+         * @description Keep the whole trip in place of the one before; the phone hears of its days at its next contact.
+         */
+        put: operations["saveTrip"];
+        post?: never;
+        /**
+         * Delete Trip
+         * @description Take the trip away, here and on the phone; the program and its goal stay.
+         */
+        delete: operations["removeTrip"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/trip/demand": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Demand
+         * @description What the trip asks of this client, leg by leg and day by day, with the band of the models.
+         */
+        get: operations["readDemand"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/trip/readings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Reading
+         * @description The legs that a GPX file says, gzipped or not; nothing is saved. Without a split, one for each track or route.
+         */
+        post: operations["readRoute"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1317,6 +1425,12 @@ export interface components {
             today: string;
         };
         /**
+         * Caution
+         * @description What a person should know before they sign. The first two do not go together with "go".
+         * @enum {string}
+         */
+        Caution: "symptom" | "clearance_required" | "clearance_recommended" | "not_screened" | "open_findings";
+        /**
          * ChangePart
          * @description The change of one side, or of one activity.
          */
@@ -1662,12 +1776,52 @@ export interface components {
             items: components["schemas"]["TestItem"][];
         };
         /**
+         * Closing
+         * @description What would close the gap.
+         * @enum {string}
+         */
+        Closing: "nothing" | "grow" | "say_trip" | "log_a_walk" | "two_in_a_row" | "easy_middle" | "same_walk_easier" | "rate_a_walk" | "settle_pain" | "ask_pain" | "take_test" | "train_and_test" | "follow";
+        /**
          * ConfirmationBody
          * @description The number that the phone shows, as the client reads it out.
          */
         ConfirmationBody: {
             /** Check Number */
             check_number?: string | null;
+        };
+        /**
+         * CountedPart
+         * @description Ascent and descent if a height counts once it lies so many metres from the last one counted.
+         */
+        CountedPart: {
+            /** Ascent M */
+            ascent_m: number;
+            /** Descent M */
+            descent_m: number;
+            /** Threshold M */
+            threshold_m: number;
+        };
+        /**
+         * DayDemandOut
+         * @description What a day asks, all its legs together.
+         */
+        DayDemandOut: {
+            /** Ascent M */
+            ascent_m: number | null;
+            /** Day */
+            day: number;
+            /** Descent M */
+            descent_m: number | null;
+            /** Descent Work Kj */
+            descent_work_kj: number | null;
+            /** Distance Km */
+            distance_km: number;
+            /** High Kcal */
+            high_kcal: number | null;
+            /** Hours */
+            hours: number;
+            /** Low Kcal */
+            low_kcal: number | null;
         };
         /**
          * DayLoad
@@ -1813,6 +1967,50 @@ export interface components {
          */
         Delivery: "in_person" | "link";
         /**
+         * DemandOut
+         * @description What the trip asks of this client, computed now.
+         */
+        DemandOut: {
+            /** Body Mass Kg */
+            body_mass_kg: number | null;
+            /** Days */
+            days: components["schemas"]["DayDemandOut"][];
+            /** Legs */
+            legs: components["schemas"]["LegDemandOut"][];
+            /**
+             * Pace
+             * @description Own time over the rule's; null: not known, the rule's is used
+             */
+            pace: number | null;
+            /** Pack Habit Percent */
+            pack_habit_percent: number;
+            /** Six Minute Walk M */
+            six_minute_walk_m: number | null;
+            /**
+             * Sources
+             * @description Keys of the bibliography
+             */
+            sources: string[];
+            /** Walks */
+            walks: number;
+            /** Walks Needed */
+            walks_needed: number;
+        };
+        /**
+         * DescentOut
+         * @description A steep piece downhill: where it starts, its length, metres lost, grade in percent (negative).
+         */
+        DescentOut: {
+            /** Descent M */
+            descent_m: number;
+            /** From Km */
+            from_km: number;
+            /** Grade Percent */
+            grade_percent: number;
+            /** Length M */
+            length_m: number;
+        };
+        /**
          * DeviceList
          * @description All phones a client ever paired, newest first.
          */
@@ -1844,6 +2042,12 @@ export interface components {
             revoked_at: string | null;
             waiting: components["schemas"]["WaitingMark"] | null;
         };
+        /**
+         * Doubt
+         * @description Why an item is less sure than it looks.
+         * @enum {string}
+         */
+        Doubt: "measure" | "once" | "old" | "silent" | "trip_not_said" | "lighter" | "self_rated" | "norm_no_limit" | "no_norm" | "one_side" | "sides_differ";
         /**
          * DraftBody
          * @description A program in the making.
@@ -1901,6 +2105,42 @@ export interface components {
             /** Items */
             items: components["schemas"]["DrawingOut"][];
         };
+        /**
+         * EnergyOut
+         * @description Energy in kcal with the band of the models that hold, rates in MET and beside the six-minute walk.
+         */
+        EnergyOut: {
+            /** High Kcal */
+            high_kcal: number;
+            /** Kcal */
+            kcal: number;
+            /** Low Kcal */
+            low_kcal: number;
+            /** Mean Met */
+            mean_met: number;
+            /** Mean Percent Shown */
+            mean_percent_shown: number | null;
+            /** Metres By Model */
+            metres_by_model: {
+                [key: string]: number;
+            };
+            /** Pack Percent */
+            pack_percent: number;
+            /** Peak Met */
+            peak_met: number;
+            /** Peak Percent Shown */
+            peak_percent_shown: number | null;
+            /** Unknown M */
+            unknown_m: number;
+            /** Zigzag M */
+            zigzag_m: number;
+        };
+        /**
+         * EvidenceKind
+         * @description What a piece of evidence is.
+         * @enum {string}
+         */
+        EvidenceKind: "walk" | "pain" | "test";
         /**
          * EvidenceOut
          * @description A check-in that shows a finding.
@@ -2090,6 +2330,28 @@ export interface components {
          */
         Form: "moving" | "still" | "strip";
         /**
+         * FromFile
+         * @description What a GPX file said of a leg. It holds no place, no time and no name.
+         */
+        FromFile: {
+            /** Counted */
+            counted: components["schemas"]["CountedPart"][];
+            /** Highest M */
+            highest_m: number | null;
+            /** Lowest M */
+            lowest_m: number | null;
+            /** Points */
+            points: number;
+            /** Points With Height */
+            points_with_height: number;
+            /** Remarks */
+            remarks: string[];
+            /** Segments */
+            segments: number;
+            /** Stretches */
+            stretches: components["schemas"]["StretchPart"][];
+        };
+        /**
          * FromTemplateBody
          * @description Which template, and when. Without an end it runs to the day before the goal.
          */
@@ -2174,6 +2436,24 @@ export interface components {
             /** Name */
             name: string;
         };
+        /**
+         * GradeOut
+         * @description Kilometres at a grade from ``from_percent`` to below ``to_percent``; null is open to that side.
+         */
+        GradeOut: {
+            /** Distance Km */
+            distance_km: number;
+            /** From Percent */
+            from_percent: number | null;
+            /** To Percent */
+            to_percent: number | null;
+        };
+        /**
+         * Ground
+         * @description What the way is made of, as far as factors are published for it.
+         * @enum {string}
+         */
+        Ground: "road" | "dirt_road" | "light_brush" | "heavy_brush" | "bog" | "sand" | "snow";
         /**
          * Group
          * @description The parts of the caseload, in the order shown.
@@ -2327,6 +2607,76 @@ export interface components {
          */
         Language: "en" | "de";
         /**
+         * LegBody
+         * @description A leg: typed, or as a file said it. Metres are null where nobody knows them; the pack where the trip's holds.
+         */
+        LegBody: {
+            /** Ascent M */
+            ascent_m: number | null;
+            /** Day */
+            day: number;
+            /** Descent M */
+            descent_m: number | null;
+            /** Distance Km */
+            distance_km: number;
+            from_file?: components["schemas"]["FromFile"] | null;
+            /**
+             * Name
+             * @default
+             */
+            name: string;
+            /** Pack Kg */
+            pack_kg?: number | null;
+        };
+        /**
+         * LegDemandOut
+         * @description What a leg asks. Null where heights or the body mass are not known.
+         */
+        LegDemandOut: {
+            /** Ascent M */
+            ascent_m: number | null;
+            /** Day */
+            day: number;
+            /** Descent M */
+            descent_m: number | null;
+            /** Descent Work Kj */
+            descent_work_kj: number | null;
+            /** Distance Km */
+            distance_km: number;
+            energy: components["schemas"]["EnergyOut"] | null;
+            /** Hours */
+            hours: number;
+            /** Hours By Rule */
+            hours_by_rule: number;
+            /** Name */
+            name: string;
+            /** Number */
+            number: number;
+            /** Pack Kg */
+            pack_kg: number;
+            /** Steps */
+            steps: number;
+        };
+        /**
+         * LegOut
+         * @description A leg as it is kept.
+         */
+        LegOut: {
+            /** Ascent M */
+            ascent_m: number | null;
+            /** Day */
+            day: number;
+            /** Descent M */
+            descent_m: number | null;
+            /** Distance Km */
+            distance_km: number;
+            from_file: components["schemas"]["FromFile"] | null;
+            /** Name */
+            name: string;
+            /** Pack Kg */
+            pack_kg: number | null;
+        };
+        /**
          * LoadNeed
          * @description Whether a variant is done with a weight.
          * @enum {string}
@@ -2382,6 +2732,12 @@ export interface components {
             /** Source */
             source: string;
         };
+        /**
+         * Mark
+         * @description How what was shown stands to what is asked, best first.
+         * @enum {string}
+         */
+        Mark: "shown" | "near" | "not_shown" | "unknown";
         /**
          * Me
          * @description Who is signed in, and where.
@@ -3143,6 +3499,185 @@ export interface components {
             prescribed: number;
         };
         /**
+         * ReadinessDay
+         * @description One day of the trip; null where the trip does not say it.
+         */
+        ReadinessDay: {
+            /** Ascent M */
+            ascent_m: number | null;
+            /** Descent M */
+            descent_m: number | null;
+            /**
+             * Distance Km
+             * @description 0 on a day of rest.
+             */
+            distance_km: number;
+            /** Name */
+            name: string;
+            /** Pack Kg */
+            pack_kg: number | null;
+        };
+        /**
+         * ReadinessEvidence
+         * @description A check-in or a test result, with the value that it shows.
+         */
+        ReadinessEvidence: {
+            /**
+             * Day
+             * Format: date
+             */
+            day: string;
+            /** Id */
+            id: string;
+            kind: components["schemas"]["EvidenceKind"];
+            side: components["schemas"]["TestSide"] | null;
+            /** Value */
+            value: number;
+        };
+        /**
+         * ReadinessItem
+         * @description What is asked beside what was shown, in ``unit``; ``low`` to ``high`` is what the value shown may really be.
+         */
+        ReadinessItem: {
+            /** Asked */
+            asked: number | null;
+            /**
+             * At Most
+             * @description Less is better.
+             */
+            at_most: boolean;
+            closing: components["schemas"]["Closing"];
+            /** Doubts */
+            doubts: components["schemas"]["Doubt"][];
+            /** Evidence */
+            evidence: components["schemas"]["ReadinessEvidence"][];
+            /** High */
+            high: number | null;
+            /**
+             * In Time
+             * @description Whether the weeks before the taper suffice; null if one is not known.
+             */
+            in_time: boolean | null;
+            kind: components["schemas"]["Kind"];
+            /** Low */
+            low: number | null;
+            mark: components["schemas"]["Mark"];
+            /**
+             * Note
+             * @description What draws the line between the marks.
+             */
+            note: string;
+            /** Parts */
+            parts: components["schemas"]["ReadinessPart"][];
+            /** Shown */
+            shown: number | null;
+            /** Source */
+            source: string;
+            subject: components["schemas"]["Subject"];
+            /** Unit */
+            unit: string;
+            /**
+             * Weeks
+             * @description What closing the gap takes; null where no number can be given.
+             */
+            weeks: number | null;
+        };
+        /**
+         * ReadinessNoteBody
+         * @description A note to sign: go as planned, go with changes, or not yet, with the reasons in words.
+         */
+        ReadinessNoteBody: {
+            /**
+             * Digest
+             * @description The digest of what was shown to the person who signs.
+             */
+            digest: string;
+            verdict: components["schemas"]["Verdict"];
+            /** Words */
+            words: string;
+        };
+        /**
+         * ReadinessOut
+         * @description Readiness as it stands, and the notes, newest first.
+         */
+        ReadinessOut: {
+            /**
+             * Digest
+             * @description Names what is shown; a note is signed for exactly this.
+             */
+            digest: string;
+            /** Notes */
+            notes: components["schemas"]["SignedNote"][];
+            shown: components["schemas"]["ReadinessShown"];
+        };
+        /**
+         * ReadinessPart
+         * @description One thing of several that one day asks for at once.
+         */
+        ReadinessPart: {
+            /** Asked */
+            asked: number;
+            /** Shown */
+            shown: number;
+            subject: components["schemas"]["Subject"];
+        };
+        /**
+         * ReadinessShown
+         * @description Everything that a note rests on.
+         */
+        ReadinessShown: {
+            /**
+             * As Of
+             * Format: date
+             */
+            as_of: string;
+            /** Cautions */
+            cautions: components["schemas"]["Caution"][];
+            /** Heard On */
+            heard_on: string | null;
+            /** Items */
+            items: components["schemas"]["ReadinessItem"][];
+            /** @description Null while no day of the trip is known. */
+            trip: components["schemas"]["ReadinessTrip"] | null;
+            /**
+             * Weeks Left
+             * @description Null without a date.
+             */
+            weeks_left: number | null;
+            /**
+             * Weeks To Build
+             * @description Those of the weeks left that are not the taper.
+             */
+            weeks_to_build: number | null;
+        };
+        /**
+         * ReadinessTrip
+         * @description What is asked.
+         */
+        ReadinessTrip: {
+            /** Days */
+            days: components["schemas"]["ReadinessDay"][];
+            /** Name */
+            name: string | null;
+            /** Starts On */
+            starts_on: string | null;
+        };
+        /**
+         * ReadingOut
+         * @description Legs that a file says; nothing is saved. ``ascent_threshold_m`` is the rule by which ascent is counted.
+         */
+        ReadingOut: {
+            /** Ascent Threshold M */
+            ascent_threshold_m: number;
+            /** Legs */
+            legs: components["schemas"]["LegOut"][];
+            /**
+             * Remarks
+             * @description What is odd, missing or approximate; whole sentences in English
+             */
+            remarks: string[];
+        };
+        /**
          * ReasonEvidence
          * @description One reason in words, with the check-in that shows it and its day where there is one.
          */
@@ -3605,6 +4140,30 @@ export interface components {
          */
         Sides: "each" | "both";
         /**
+         * SignedNote
+         * @description A note as it was signed, with what it rested on then.
+         */
+        SignedNote: {
+            /** Id */
+            id: string;
+            shown: components["schemas"]["ReadinessShown"];
+            /**
+             * Signed At
+             * Format: date-time
+             */
+            signed_at: string;
+            /** Signed By */
+            signed_by: string;
+            /**
+             * Superseded At
+             * @description When a newer note took its place; null while it stands.
+             */
+            superseded_at: string | null;
+            verdict: components["schemas"]["Verdict"];
+            /** Words */
+            words: string;
+        };
+        /**
          * SignInBody
          * @description Who signs in.
          */
@@ -3615,6 +4174,16 @@ export interface components {
             email: string;
             /** Password */
             password: string;
+        };
+        /**
+         * SlopesOut
+         * @description How steep a leg is; both empty for a typed leg, and where no heights are known.
+         */
+        SlopesOut: {
+            /** Grades */
+            grades: components["schemas"]["GradeOut"][];
+            /** Steepest Descents */
+            steepest_descents: components["schemas"]["DescentOut"][];
         };
         /**
          * Sources
@@ -3716,6 +4285,29 @@ export interface components {
             /** Source */
             source: string;
         };
+        /**
+         * StretchPart
+         * @description A piece of the way, in metres: where it starts, how long it is, the height at its start, how much it gains.
+         */
+        StretchPart: {
+            /** Height M */
+            height_m: number | null;
+            /** Length M */
+            length_m: number;
+            /**
+             * Rise M
+             * @description Negative for lost; null where no height is known
+             */
+            rise_m: number | null;
+            /** Start M */
+            start_m: number;
+        };
+        /**
+         * Subject
+         * @description What is compared. Tests have the codes of their catalogue.
+         * @enum {string}
+         */
+        Subject: "longest_day" | "ascent" | "descent" | "pack" | "whole_day" | "days_in_a_row" | "effort" | "pain_at_rest" | "chair-stand-30s" | "heel-rise" | "step-down" | "single-leg-stance-open" | "side-bridge";
         /**
          * SuccessorOut
          * @description A new number range for a phone whose numbers are used by another one.
@@ -4101,6 +4693,57 @@ export interface components {
             /** Words */
             words: string;
         };
+        /**
+         * TripBody
+         * @description The whole trip, as it shall be from now on.
+         */
+        TripBody: {
+            /**
+             * @description What most of the way is made of
+             * @default dirt_road
+             */
+            ground: components["schemas"]["Ground"];
+            /** Legs */
+            legs: components["schemas"]["LegBody"][];
+            /**
+             * Pack Kg
+             * @description Pack with all in it, where a leg has none of its own
+             * @default 0
+             */
+            pack_kg: number;
+        };
+        /**
+         * TripOut
+         * @description The trip. Name and first day are the goal of the current program, null where there is none.
+         */
+        TripOut: {
+            ground: components["schemas"]["Ground"];
+            /** Legs */
+            legs: components["schemas"]["LegOut"][];
+            /** Name */
+            name: string | null;
+            /** Pack Kg */
+            pack_kg: number;
+            /** Saved At */
+            saved_at: string | null;
+            /**
+             * Saved By
+             * @description Name of the practitioner
+             */
+            saved_by: string | null;
+            /**
+             * Slopes
+             * @description Of each leg, in the order of the legs
+             */
+            slopes: components["schemas"]["SlopesOut"][];
+            /** Starts On */
+            starts_on: string | null;
+            /**
+             * Version
+             * @description 0: nothing is kept yet
+             */
+            version: number;
+        };
         /** ValidationError */
         ValidationError: {
             /** Context */
@@ -4156,6 +4799,12 @@ export interface components {
              */
             variant: string;
         };
+        /**
+         * Verdict
+         * @description What a practitioner signs: go as planned, go with changes, or not yet.
+         * @enum {string}
+         */
+        Verdict: "go" | "adapt" | "defer";
         /**
          * WaitingMark
          * @description Why a phone is not heard yet.
@@ -5354,6 +6003,86 @@ export interface operations {
             };
         };
     };
+    readReadiness: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReadinessOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    signReadiness: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReadinessNoteBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SignedNote"];
+                };
+            };
+            /** @description There is no trip, or go is not possible in this state. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Something has changed since what the signer was shown. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
     listRefusedEvents: {
         parameters: {
             query?: never;
@@ -5604,6 +6333,199 @@ export interface operations {
                 content: {
                     "application/json": components["schemas"]["Timeline"];
                 };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    readTrip: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TripOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    saveTrip: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description ETag that the change was made from; "0": none yet. */
+                "if-match"?: string | null;
+            };
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TripBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TripOut"];
+                };
+            };
+            /** @description Someone else changed it first. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    removeTrip: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description ETag that the change was made from; "0": none yet. */
+                "if-match"?: string | null;
+            };
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Someone else changed it first. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    readDemand: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DemandOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    readRoute: {
+        parameters: {
+            query?: {
+                /** @description Else: where days end */
+                cut_km?: number[];
+                /** @description Cut into days of even moving time */
+                days?: number | null;
+            };
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/gpx+xml": string;
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReadingOut"];
+                };
+            };
+            /** @description More bytes than are taken. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Validation Error */
             422: {

@@ -8,6 +8,7 @@ import { editorRoutes } from './editor/routes';
 import { NotFound } from './NotFound';
 import { PersonPage } from './person/PersonPage';
 import { LoadPage } from './load/LoadPage';
+import { ReadinessPage } from './readiness/ReadinessPage';
 import { ScreeningPage } from './screening/ScreeningPage';
 import { SourcesPage } from './sources/SourcesPage';
 import { TestsPage } from './assessment/TestsPage';
@@ -23,6 +24,7 @@ export const routes: readonly Route[] = [
   { path: '/clients/:id/phones', page: PhonesPage, title: () => t('phonesLink') },
   { path: '/clients/:id/screening', page: ScreeningPage, title: () => t('scrTitle') },
   { path: '/clients/:id/load', page: LoadPage, title: () => t('loadTitle') },
+  { path: '/clients/:id/readiness', page: ReadinessPage, title: () => t('rdyTitle') },
   { path: '/sources', page: SourcesPage, title: () => t('sourcesTitle') },
   { path: '/clients/:id/tests', page: TestsPage, title: () => t('tstTitle') },
   ...editorRoutes,

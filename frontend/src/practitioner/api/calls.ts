@@ -1,6 +1,6 @@
 /** Every write of these pages, one function each. All throw RequestFailed. */
 import { request } from './request';
-import type { Action, Choice, Client, ClientFields, Decided, Device, Invitation, Message, Progressed, Retry, Screening, ScreeningAnswers, TestResult } from './types';
+import type { Action, Choice, Client, ClientFields, Decided, Device, Invitation, Message, Progressed, ReadinessNote, Retry, Screening, ScreeningAnswers, TestResult, Verdict } from './types';
 
 const data = async <T>(method: 'POST' | 'PATCH', path: string, body?: unknown, ifMatch?: string | null): Promise<T> =>
   (await request<T>(method, path, { body, ifMatch })).data;
@@ -35,3 +35,7 @@ export const withdrawTest = (result: string) => data<unknown>('POST', `/tests/${
 export const rateActivities = (client: string, activities: readonly { name: string; rating: number }[], taken_on: string | null = null) =>
   data<unknown>('POST', `/clients/${client}/functional-scales`, { activities, taken_on });
 export const withdrawRating = (scale: string) => data<unknown>('POST', `/functional-scales/${scale}/withdrawals`);
+
+/** Sign a note for what `digest` names; 412 when something has changed since. */
+export const signReadiness = (client: string, note: { verdict: Verdict; words: string; digest: string }) =>
+  data<ReadinessNote>('POST', `/clients/${client}/readiness-notes`, note);

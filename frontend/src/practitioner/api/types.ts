@@ -87,3 +87,9 @@ export type TestResult = Schemas['ResultOut'];
 export type TestItem = Schemas['TestItem'];
 export type ClientTests = Schemas['ClientTests'];
 export type Load = Schemas['LoadOut'];
+
+export type Readiness = Schemas['ReadinessOut'];
+export type ReadinessShown = Schemas['ReadinessShown'];
+export type ReadinessItem = Schemas['ReadinessItem'];
+export type ReadinessNote = Schemas['SignedNote'];
+export type Verdict = Schemas['Verdict'];

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { dayShort, time } from '../../shared/dates';
+import { dayShort, isLocalDate, time } from '../../shared/dates';
 import { Button } from '../../shared/form/Button';
+import { query } from '../../shared/router';
 import { request, failureFrom, type Failure } from '../api/request';
 import type { Overview, Timeline as Page } from '../api/types';
 import { FailureLine } from '../parts/status';
@@ -85,6 +86,10 @@ function Loaded({ overview }: { overview: Overview }) {
 /** Everything the phone said; fetched only when it is opened. */
 export function Timeline({ overview }: { overview: Overview }) {
   const [open, setOpen] = useState(false);
+  const linked = query.value.get('day');
+  useEffect(() => {
+    if (linked && isLocalDate(linked)) wantedDay.value = linked; // another page's evidence leads here
+  }, [linked]);
   useEffect(() => {
     if (wantedDay.value) setOpen(true);
   }, [wantedDay.value]);

@@ -3,7 +3,7 @@ import { useResource } from '../api/resource';
 import type { ScreeningList } from '../api/types';
 import { t } from '../words';
 
-/** Where a person stands by their newest screening, with the ways to screening, tests and load. */
+/** Where a person stands by their newest screening, with the ways to screening, tests, load and readiness. */
 export function Standing({ client }: { client: string }) {
   const { data } = useResource<ScreeningList>(`/clients/${encodeURIComponent(client)}/screenings`, client);
   const isOpen = data?.state === 'clearance_required' || data?.state === 'not_screened';
@@ -14,6 +14,7 @@ export function Standing({ client }: { client: string }) {
         <Link class="btn small quiet" to={`/clients/${client}/screening`}>{t('scrTitle')}</Link>
         <Link class="btn small quiet" to={`/clients/${client}/tests`}>{t('tstTitle')}</Link>
         <Link class="btn small quiet" to={`/clients/${client}/load`}>{t('loadTitle')}</Link>
+        <Link class="btn small quiet" to={`/clients/${client}/readiness`}>{t('rdyTitle')}</Link>
       </p>
     </nav>
   );

@@ -7,10 +7,11 @@ import flag from './flag';
 import intake from './intake';
 import person from './person';
 import progress from './progress';
+import readiness from './readiness';
 import sheet from './sheet';
 import shell from './shell';
 import tests from './tests';
 import timeline from './timeline';
 
-const de: Translation<typeof en> = { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...intake, ...tests };
+const de: Translation<typeof en> = { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...intake, ...tests, ...readiness };
 export default de;

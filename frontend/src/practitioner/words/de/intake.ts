@@ -1,6 +1,6 @@
 /** Fragen vor einem Programm, und Freigabe. */
 export default {
-  standingNav: 'Vorabfragen, Messungen und Belastung',
+  standingNav: 'Vorabfragen, Messungen, Belastung und Bereitschaft',
   scrTitle: 'Vorabfragen',
   scrTitleOf: 'Vorabfragen zu {name}',
   scrIntro: 'Gestellt vor dem ersten Programm und wenn sich die Gesundheit ändert. Bei Brustschmerz, Ohnmacht oder Atemnot jetzt: den Notruf wählen.',

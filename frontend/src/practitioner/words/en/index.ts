@@ -5,9 +5,10 @@ import flag from './flag';
 import intake from './intake';
 import person from './person';
 import progress from './progress';
+import readiness from './readiness';
 import sheet from './sheet';
 import shell from './shell';
 import tests from './tests';
 import timeline from './timeline';
 
-export default { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...intake, ...tests } as const;
+export default { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...intake, ...tests, ...readiness } as const;

@@ -1,6 +1,6 @@
 /** Screening before a program, and clearance. */
 export default {
-  standingNav: 'Screening, tests and load',
+  standingNav: 'Screening, tests, load and readiness',
   scrTitle: 'Screening',
   scrTitleOf: 'Screening of {name}',
   scrIntro: 'Asked before the first program and whenever health changes. For chest pain, fainting or trouble breathing now: call the local emergency number.',
