@@ -41,7 +41,7 @@ def moving(scene: Scene) -> str:
     ]
     body = ground_line(scene) + "".join(_group(which, found[which], markup, scene.poster) for which, markup in groups)
     frames = "".join(_keyframes(which, track) for which, track in enumerate(found) if not track.still)
-    return svg(scene.frame, body, used_classes(scene), _timing(scene) + frames)
+    return svg(scene.frame, body, used_classes(scene), scene.line_css + _timing(scene) + frames)
 
 
 def _timing(scene: Scene) -> str:

@@ -36,6 +36,7 @@ class Camera:
 
 CAMERAS = {
     "side": Camera(-90, 0),
+    "left": Camera(90, 0),
     "front": Camera(0, 0),
     "back": Camera(180, 0),
     "quarter": Camera(-45, 25),

@@ -27,4 +27,4 @@ def _link(link: Link, scene: Scene, skeleton: Skeleton) -> str:
 def still(scene: Scene) -> str:
     """Draw the poster pose."""
     body = ground_line(scene) + figure_at(scene, scene.samples[scene.poster].skeleton)
-    return svg(scene.frame, body, used_classes(scene))
+    return svg(scene.frame, body, used_classes(scene), scene.line_css)

@@ -8,7 +8,7 @@ import numpy as np
 
 from steadfoot.exercises.figures import layers, muscles, props
 from steadfoot.exercises.figures.camera import CAMERAS
-from steadfoot.exercises.figures.parts import SHAPES, Shape
+from steadfoot.exercises.figures.parts import BAREFOOT, SHAPES, Shape
 from steadfoot.exercises.figures.points import POINTS
 from steadfoot.exercises.figures.read import Figure
 from steadfoot.exercises.figures.rotations import rz, unit
@@ -84,8 +84,10 @@ def _mark(figure: Figure) -> list[Item]:
 
 
 def _body(slot: str, figure: Figure, view: str) -> list[Shape]:
-    if slot not in SHAPES or (slot == "nose" and view != "side"):
+    if slot not in SHAPES or (slot == "nose" and view not in ("side", "left")):
         return []
+    if figure.movement.barefoot and slot in BAREFOOT:
+        return list(BAREFOOT[slot])
     name, _, side = slot.partition(".")
     hidden = ("hand", "thumb") if side in figure.task.switches.grips else ("fist",)
     return [] if name in hidden else [SHAPES[slot]]

@@ -28,6 +28,10 @@ ORDER: dict[str, tuple[str, ...]] = {
         *("ground", "behind", "arm.L", "leg.L", "beside", "pack", "trunk", "head.profile", "strap", "band"),
         *("leg.R", "seat", "arm.R"),
     ),
+    "left": (
+        *("ground", "behind", "arm.R", "leg.R", "beside", "pack", "trunk", "head.profile", "strap", "band"),
+        *("leg.L", "seat", "arm.L"),
+    ),
     "front": ("ground", "behind", "beside", "pack", *_FRONT),
     "back": (
         *("ground", "behind", "beside", "arm.L", "arm.R", "leg.L", "leg.R", "trunk", "head.back", "seat"),

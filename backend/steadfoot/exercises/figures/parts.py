@@ -3,7 +3,7 @@
 House: all radii and offsets, in fractions of stature, in the frame of the bone (x forward, y left, z up when standing).
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from steadfoot.exercises.figures import body
 
@@ -114,6 +114,19 @@ _TRUNK: tuple[Shape, ...] = (
 )
 
 
+_INSTEP: Sphere = (0.018, -0.003, -0.0155, 0.0140)
+_BARE: dict[str, tuple[Sphere, ...]] = {
+    "hindfoot": (*_LIMBS["foot"][2][:2], _INSTEP),
+    "forefoot": (_INSTEP, *_LIMBS["foot"][2][3:]),
+}
+
+
+def _bare(side: str) -> tuple[Shape, ...]:
+    return tuple(
+        Shape(f"{name}.{side}", f"{name}.{side}", "skin", mirrored(spheres, side)) for name, spheres in _BARE.items()
+    )
+
+
 def _sided(name: str, side: str) -> Shape:
     bone, fill, spheres = _LIMBS[name]
     return Shape(f"{name}.{side}", f"{bone}.{side}", fill, mirrored(spheres, side))
@@ -125,3 +138,7 @@ SHAPES: dict[str, Shape] = {shape.name: shape for shape in _TRUNK} | {
 """Every shape of the body by its name."""
 SOLID = tuple(name for name in SHAPES if not name.startswith(("hair", "seam", "nose", "fist", "thumb")))
 """Shapes that must not sink into floor, box or wall."""
+BAREFOOT: dict[str, tuple[Shape, ...]] = {f"foot.{side}": _bare(side) for side in body.SIDES} | {
+    f"toe.{side}": (replace(SHAPES[f"toe.{side}"], fill="skin"),) for side in body.SIDES
+}
+"""What takes the place of a shoe on a bare foot: the foot in two halves with the arch between, and the toes."""

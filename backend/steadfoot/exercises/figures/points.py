@@ -6,7 +6,7 @@ import numpy as np
 
 from steadfoot.exercises.figures import body
 from steadfoot.exercises.figures.rotations import Vector, limb_angles
-from steadfoot.exercises.figures.skeleton import BALL, HEEL, Skeleton
+from steadfoot.exercises.figures.skeleton import BALL, HEEL, PALM, Skeleton
 
 _DOWN = np.array((0.0, 0.0, -1.0))
 _SIDED = {
@@ -16,11 +16,12 @@ _SIDED = {
     "ankle": ("foot", 0 * _DOWN),
     "heel": ("foot", HEEL),
     "ball": ("foot", BALL),
+    "arch": ("foot", np.array((0.018, 0.0, -0.6 * body.ANKLE_HEIGHT))),
     "toe": ("toe", np.array((body.TOE_AHEAD - body.BALL_AHEAD, 0.0, 0.0))),
     "shoulder": ("upper_arm", 0 * _DOWN),
     "elbow": ("forearm", 0 * _DOWN),
     "wrist": ("hand", 0 * _DOWN),
-    "palm": ("hand", 0.45 * body.HAND * _DOWN),
+    "palm": ("hand", PALM * _DOWN),
     "fingertip": ("hand", body.HAND * _DOWN),
 }
 _MIDDLE = {

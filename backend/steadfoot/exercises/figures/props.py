@@ -3,7 +3,7 @@
 House: all usual sizes, in fractions of stature (0.257 is a chair seat of 45 cm on a person of 1.75 m).
 """
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
 import numpy as np
@@ -125,6 +125,8 @@ _PACK: dict[str, tuple[str, tuple[Sphere, ...]]] = {
     ),
     "pocket": ("pocket", tuple((-0.142, y, z, 0.026) for y in (-0.03, 0.03) for z in (-0.045, 0.03))),
 }
+_MIDDLE = (-0.100, 0.0, 0.040)
+"""House: middle of the worn pack, in the frame of the thorax."""
 _STRAPS: dict[str, tuple[Sphere, ...]] = {
     "strap_top": ((-0.045, 0.062, 0.160, 0.006), (0.030, 0.060, 0.140, 0.006), (0.040, 0.060, 0.120, 0.006)),
     "strap_side": ((0.044, 0.060, 0.110, 0.006), (-0.020, 0.085, 0.010, 0.006)),
@@ -136,17 +138,33 @@ _UNDER: tuple[Sphere, ...] = tuple((x, y, 0.0025, 0.0095) for x in (-0.060, 0.05
 def worn(name: str, prop: Prop) -> Iterator[Shape]:
     """Answer the outlines of a thing that is worn or held, fixed to a bone."""
     if prop.kind == "pack":
-        for part, (fill, spheres) in _PACK.items():
-            yield Shape(f"{name}.{part}", "thorax", fill, spheres)
-        for part, spheres in _STRAPS.items():
-            for side, sign in (("L", 1), ("R", -1)):
-                mirrored = tuple((x, sign * y, z, r) for x, y, z, r in spheres)
-                yield Shape(f"{name}.{part}.{side}", "thorax", "strap", mirrored)
+        yield from _carried_pack(name, prop) if prop.hands else _worn_pack(name)
     for side in prop.under:
         yield Shape(f"{name}.{side}", f"sole.{side}", "towel", _UNDER)
     if prop.kind == "dumbbell":
         for side in prop.hands:
             yield from _dumbbell(f"{name}.{side}", f"hand.{side}")
+
+
+def _worn_pack(name: str) -> Iterator[Shape]:
+    for part, (fill, spheres) in _PACK.items():
+        yield Shape(f"{name}.{part}", "thorax", fill, spheres)
+    for part, spheres in _STRAPS.items():
+        for side, sign in (("L", 1), ("R", -1)):
+            mirrored = tuple((x, sign * y, z, r) for x, y, z, r in spheres)
+            yield Shape(f"{name}.{part}.{side}", "thorax", "strap", mirrored)
+
+
+def _carried_pack(name: str, prop: Prop) -> Iterator[Shape]:
+    for part, (fill, spheres) in _PACK.items():
+        yield Shape(f"{name}.{part}", "hands", fill, tuple((*_carried(prop, at), r) for *at, r in spheres))
+
+
+def _carried(prop: Prop, worn_at: Iterable[float]) -> Corner:
+    """Answer a place of the worn pack in the frame of the carried one: its straps toward the person."""
+    x, y, z = (told - middle for told, middle in zip(worn_at, _MIDDLE, strict=True))
+    ahead, left, up = prop.at or (0.0, 0.0, 0.0)
+    return ahead - x, left + y, up + z
 
 
 def _dumbbell(name: str, bone: str) -> Iterator[Shape]:
@@ -164,7 +182,7 @@ def loads(props: Mapping[str, Prop]) -> tuple[Load, ...]:
 def _loads(prop: Prop) -> Iterator[Load]:
     mass = MASS.get(prop.kind, 0.0) if prop.mass is None else prop.mass
     if prop.kind == "pack":
-        yield "thorax", np.array((-0.100, 0.0, 0.040)), mass
+        yield ("hands", np.array(prop.at or (0, 0, 0)), mass) if prop.hands else ("thorax", np.array(_MIDDLE), mass)
     if prop.kind == "dumbbell":
         for side in prop.hands:
             bone, offset = POINTS[f"palm.{side}"]

@@ -97,6 +97,7 @@ def _refuse_unknown_names(movement: Movement) -> None:
         ("strip", movement.strip, movement.keys),
         ("mark", [movement.mark] if movement.mark else [], POINTS),
         ("props: ends", ends, POINTS),
+        ("frame", [name for names in movement.frame.values() for name in names], POINTS),
         ("solve", points, POINTS),
     )
     for field, names, known in asked:

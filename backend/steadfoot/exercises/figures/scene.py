@@ -12,9 +12,14 @@ from steadfoot.exercises.figures.items import Item, gather
 from steadfoot.exercises.figures.layers import GROUPS, order
 from steadfoot.exercises.figures.links import Link, links
 from steadfoot.exercises.figures.motion import Sample, move
+from steadfoot.exercises.figures.points import point
 from steadfoot.exercises.figures.read import Figure
 from steadfoot.exercises.figures.skeleton import Skeleton
 
+CLOSE = 70
+"""House: rim around the points of a close view, in drawing units."""
+CLOSE_LINE = 2.6
+"""House: width of the ink line in a close view, in drawing units."""
 MARGIN = 22
 """House: empty rim around a picture, in drawing units."""
 Frame = tuple[int, int, int, int]
@@ -43,7 +48,18 @@ class Scene:
     @cached_property
     def items(self) -> list[Item]:
         """Every outline, from back to front."""
-        return gather(self.figure, self.view, self.samples[self.poster].skeleton)
+        found = gather(self.figure, self.view, self.samples[self.poster].skeleton)
+        return [item for item in found if not self.close or self._shows(item)]
+
+    @property
+    def close(self) -> list[str]:
+        """The named points that the picture closes in on; none when it shows the whole person."""
+        return next((names for view, names in self.figure.movement.frame.items() if view == self.view), [])
+
+    @property
+    def line_css(self) -> str:
+        """A thinner line for a close view, which pages and paper show larger."""
+        return f"svg{{stroke-width:{CLOSE_LINE}}}" if self.close else ""
 
     @cached_property
     def links(self) -> list[Link]:
@@ -60,11 +76,23 @@ class Scene:
     @cached_property
     def frame(self) -> Frame:
         """The picture's edges, wide enough for every sample."""
-        edges = [self._edges(sample.skeleton) for sample in self.samples]
-        low = np.min([edge[0] for edge in edges], axis=0) - MARGIN
-        high = np.max([edge[1] for edge in edges], axis=0) + MARGIN
+        edges = [(self._ends if self.close else self._edges)(sample.skeleton) for sample in self.samples]
+        rim = CLOSE if self.close else MARGIN
+        low = np.min([edge[0] for edge in edges], axis=0) - rim
+        high = np.max([edge[1] for edge in edges], axis=0) + rim
         left, top = map(int, np.floor(low))
         return left, top, int(np.ceil(high[0])) - left, int(np.ceil(high[1])) - top
+
+    def _ends(self, skeleton: Skeleton) -> tuple[list[float], list[float]]:
+        found = np.array([self.camera.paper @ point(skeleton, name) for name in self.close])
+        return list(found.min(axis=0)), list(found.max(axis=0))
+
+    def _shows(self, item: Item) -> bool:
+        """Answer whether any of an outline is inside a close picture at any time."""
+        left, top, width, height = self.frame
+        rows = np.vstack([circles(self.camera, s.skeleton, item.shape.bone, item.shape.spheres) for s in self.samples])
+        low, high = (rows[:, :2] - rows[:, 2:]).min(axis=0), (rows[:, :2] + rows[:, 2:]).max(axis=0)
+        return bool(low[0] < left + width and high[0] > left and low[1] < top + height and high[1] > top)
 
     def _edges(self, skeleton: Skeleton) -> tuple[list[float], list[float]]:
         found = np.vstack([circles(self.camera, skeleton, item.shape.bone, item.shape.spheres) for item in self.items])

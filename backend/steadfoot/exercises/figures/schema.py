@@ -10,7 +10,7 @@ Angle = Annotated[float, Field(ge=-360, le=360)]
 Place = tuple[Length, Length, Length]
 Angles = tuple[Angle, Angle, Angle]
 Direction = tuple[Length, Length, Length]
-View = Literal["side", "front", "back", "quarter", "quarter-left"]
+View = Literal["side", "left", "front", "back", "quarter", "quarter-left"]
 Group = Literal["arm.L", "arm.R", "leg.L", "leg.R", "trunk", "beside", "behind", "band", "pack", "seat"]
 Condition = Annotated[
     str, StringConstraints(pattern=r"^(mass\.[xyz]|(knee|elbow)\.[LR]|[a-z]+(\.[LR])?\.[xyz])$", max_length=40)
@@ -54,6 +54,8 @@ class Foot(Part):
 
     at: Place | None = None
     heading: Angle | None = Field(None, description="Toes outward.")
+    inversion: Angle | None = Field(None, description="Sole inward is positive, outward negative.")
+    arch: Angle | None = Field(None, description="Arch drawn up, by as much at its two ends; seen on bare feet.")
     pitch: Angle | None = Field(None, description="Heel up is positive and bends the toes; toes up is negative.")
     knee_out: Angle | None = Field(None, description="Knee outward of the toes.")
     pivot: Literal["ball"] | None = Field(None, description="Stands on an edge: the heel may sink.")
@@ -65,6 +67,7 @@ class Leg(Part):
     hip: Angles | None = None
     knee: Angle | None = None
     ankle: Angle | None = Field(None, description="Toes toward the shin are positive.")
+    inversion: Angle | None = Field(None, description="Sole inward is positive, outward negative.")
     toe: Angle | None = None
 
 
@@ -121,7 +124,7 @@ class Prop(Part):
     kind: Literal[
         "box", "wall", "mat", "chair", "table", "rail", "pillow", "dumbbell", "band", "pack", "towel", "star", "ball"
     ]
-    at: Place | None = Field(None, description="Middle of its foot print on the floor.")
+    at: Place | None = Field(None, description="Middle of its foot print; of a carried pack, from between the palms.")
     size: Place | None = Field(None, description="Depth along x, width along y, height.")
     faces: Angle = Field(0, description="Direction its front looks, turned from x toward y.")
     slope: Annotated[float, Field(ge=-2, le=2)] = Field(0, description="Rise of a rail toward its front, for its run.")
@@ -139,6 +142,7 @@ class Movement(Part):
     views: list[View] = Field(min_length=1, max_length=3)
     seconds: Annotated[float, Field(ge=0.4, le=12)] = Field(description="One way, or one round of a cycle.")
     cycle: bool = False
+    barefoot: bool = False
     again: bool = Field(False, description="Starts over after the last key: going back would be another movement.")
     working: list[str] = Field(max_length=6)
     props: dict[Name, Prop] = {}
@@ -148,6 +152,7 @@ class Movement(Part):
     strip: list[Name] = Field(min_length=1, max_length=4)
     mark: str | None = Field(None, description="Named point that the first cue is about.")
     lift: list[Group] = Field([], description="Drawn last, over all else.")
+    frame: dict[View, list[str]] = Field({}, description="Named points that the picture of a view closes in on.")
     sink: list[Group] = Field([], description="Drawn first, behind all else.")
     solve: dict[Annotated[str, StringConstraints(max_length=40)], Condition] = Field({}, max_length=4)
     base: PosePart

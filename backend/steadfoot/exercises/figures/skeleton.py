@@ -13,6 +13,8 @@ Numbers = Mapping[str, float]
 BALL = np.array((body.BALL_AHEAD, 0.0, body.BALL_RADIUS - body.ANKLE_HEIGHT))
 HEEL = np.array((body.HEEL_RADIUS - body.HEEL_BEHIND, 0.0, body.HEEL_RADIUS - body.ANKLE_HEIGHT))
 ON_FLOOR = np.array((1.0, 1.0, 0.0))
+PALM = 0.45 * body.HAND
+"""House: from the wrist to the middle of the palm."""
 LEG = (body.THIGH, body.SHANK)
 ARM = (body.UPPER_ARM, body.FOREARM)
 
@@ -60,7 +62,27 @@ def pose(numbers: Numbers, switches: Switches) -> Skeleton:
     for side in body.SIDES:
         told = switches.limbs[f"arm.{side}"]
         (_arm_by_angles if told == "angles" else _arm_by_place)(skeleton, numbers, switches, side)
+    for side in body.SIDES:
+        _arch(skeleton, numbers.get(f"foot.{side}.arch", 0.0), side)
+    _between_hands(skeleton)
     return skeleton
+
+
+def _arch(skeleton: Skeleton, angle: float, side: str) -> None:
+    """Place the two halves of a foot: its arch rises as both turn up, each about where it bears on the floor."""
+    at, turn = skeleton.at[f"foot.{side}"], skeleton.turn[f"foot.{side}"]
+    for half, sign, pivot in (("hindfoot", -1, HEEL), ("forefoot", 1, BALL)):
+        bearing = pivot * (1, 1, 0) + _down(body.ANKLE_HEIGHT)
+        turned = turn @ ry(sign * angle)
+        skeleton._add(f"{half}.{side}", at + (turn - turned) @ bearing, turned)
+
+
+def _between_hands(skeleton: Skeleton) -> None:
+    """Place the bone of what two hands carry: midway between the palms, upright, turned as the pelvis is."""
+    palms = [skeleton.point(f"hand.{side}", _down(PALM)) for side in body.SIDES]
+    ahead = skeleton.turn["pelvis"][:, 0]
+    facing = rz(float(np.degrees(np.arctan2(ahead[1], ahead[0]))))
+    skeleton._add("hands", (palms[0] + palms[1]) / 2, facing)
 
 
 def _three(numbers: Numbers, path: str) -> Vector:
@@ -101,6 +123,11 @@ def _down(distance: float) -> Vector:
     return np.array((0.0, 0.0, -distance))
 
 
+def _sole(numbers: Numbers, limb: str, side: str) -> Matrix:
+    """Answer the turn of a sole inward, about the length of the foot."""
+    return rx(-body.outward(side) * numbers.get(f"{limb}.inversion", 0.0))
+
+
 def _leg_by_angles(skeleton: Skeleton, numbers: Numbers, _switches: Switches, side: str) -> None:
     leg = f"leg.{side}"
     flexion, abduction, external = _three(numbers, f"{leg}.hip")
@@ -108,7 +135,7 @@ def _leg_by_angles(skeleton: Skeleton, numbers: Numbers, _switches: Switches, si
     skeleton._add(f"thigh.{side}", _hip(skeleton, side), thigh)
     shank = thigh @ ry(numbers.get(f"{leg}.knee", 0.0))
     skeleton._add(f"shank.{side}", skeleton.point(f"thigh.{side}", _down(body.THIGH)), shank)
-    foot = shank @ ry(-numbers.get(f"{leg}.ankle", 0.0))
+    foot = shank @ ry(-numbers.get(f"{leg}.ankle", 0.0)) @ _sole(numbers, leg, side)
     skeleton._add(f"foot.{side}", skeleton.point(f"shank.{side}", _down(body.SHANK)), foot)
     toe = foot @ ry(-numbers.get(f"{leg}.toe", 0.0))
     skeleton._add(f"toe.{side}", skeleton.point(f"foot.{side}", BALL), toe)
@@ -118,10 +145,11 @@ def _leg_by_place(skeleton: Skeleton, numbers: Numbers, switches: Switches, side
     foot, sign = f"foot.{side}", body.outward(side)
     flat = rz(sign * numbers.get(f"{foot}.heading", 0.0))
     pitch = numbers.get(f"{foot}.pitch", 0.0)
-    turned = flat @ ry(pitch)
+    level = flat @ ry(pitch)
+    turned = level @ _sole(numbers, foot, side)
     pivot = BALL if pitch > 0 or foot in switches.pivots else HEEL
     ankle = _three(numbers, f"{foot}.at") + np.array((0.0, 0.0, body.ANKLE_HEIGHT)) + (flat - turned) @ pivot
-    hint = turned @ rz(sign * numbers.get(f"{foot}.knee_out", 0.0)) @ np.array((1.0, 0.0, 1.0))
+    hint = level @ rz(sign * numbers.get(f"{foot}.knee_out", 0.0)) @ np.array((1.0, 0.0, 1.0))
     hip = _hip(skeleton, side)
     reach = two_bone(hip, ankle, LEG, hint, 1)
     skeleton._add(f"thigh.{side}", hip, reach.upper)

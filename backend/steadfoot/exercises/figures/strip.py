@@ -47,7 +47,7 @@ def strip(scene: Scene) -> str:
     top = min(round(edge[2]) for edge in edges) - MARGIN
     bottom = max(round(edge[3]) for edge in edges) + MARGIN
     ground = "" if scene.ground is None else f'<path d="M0 {scene.ground}h{width}"/>'
-    return svg((0, top, width, bottom - top), ground + "".join(poses), used_classes(scene) | {"k", "a"})
+    return svg((0, top, width, bottom - top), ground + "".join(poses), used_classes(scene) | {"k", "a"}, scene.line_css)
 
 
 def _sample(scene: Scene, time: float) -> Sample:
@@ -56,6 +56,9 @@ def _sample(scene: Scene, time: float) -> Sample:
 
 
 def _edges(scene: Scene, sample: Sample) -> Edges:
+    if scene.close:
+        left, top, width, height = scene.frame
+        return left, left + width, top, top + height
     seen = [circles(scene.camera, sample.skeleton, item.shape.bone, item.shape.spheres) for item in scene.items]
     rows = np.vstack(seen)
     low, high = (rows[:, :2] - rows[:, 2:]).min(axis=0), (rows[:, :2] + rows[:, 2:]).max(axis=0)
@@ -82,13 +85,18 @@ def _places(edges: list[Edges]) -> tuple[list[int], int]:
 
 def _pose(scene: Scene, sample: Sample, trails: list[Trail], shift: int) -> str:
     arrows = "".join(_arrow(trail) for trail in trails)
-    return f'<g transform="translate({shift})">{figure_at(scene, sample.skeleton)}{arrows}</g>'
+    drawn = figure_at(scene, sample.skeleton) + arrows
+    if not scene.close:
+        return f'<g transform="translate({shift})">{drawn}</g>'
+    left, top, width, height = scene.frame
+    box = f'viewBox="{left} {top} {width} {height}"'
+    return f'<svg x="{left + shift}" y="{top}" width="{width}" height="{height}" {box}>{drawn}</svg>'
 
 
 def _trails(scene: Scene, before: Sample, after: Sample) -> list[Trail]:
     """Answer the ways of hands and feet that moved far; the way of the pelvis, up or down, when none did."""
     between = [_sample(scene, float(time)) for time in np.linspace(before.time, after.time, TRAIL_STEPS)]
-    ends = [_end(between, name) for name in ENDS]
+    ends = ENDS if scene.close else [_end(between, name) for name in ENDS]
     moved = [Trail(_trail(scene, between, name), dashed=True) for name in ends if _moves(scene, between, name)]
     pelvis = _trail(scene, between, "pelvis")
     if moved or abs(float(pelvis[-1][1] - pelvis[0][1])) < LEAST_LIFT:
@@ -112,7 +120,12 @@ def _moves(scene: Scene, samples: list[Sample], name: str) -> bool:
     """Answer whether a foot or hand moves far on paper; a hand that only goes along with the trunk does not."""
     trail = _trail(scene, samples, name)
     carried = _trail(scene, samples, "chest") if name.startswith("fingertip") else np.zeros_like(trail)
-    return min(_reach(trail), _reach(trail - carried)) >= LEAST_TRAIL
+    return min(_reach(trail), _reach(trail - carried)) >= _least_trail(scene)
+
+
+def _least_trail(scene: Scene) -> float:
+    """Answer how far is far on paper: in a close view a part of its height."""
+    return scene.frame[3] / 16 if scene.close else LEAST_TRAIL
 
 
 def _reach(trail: Vector) -> float:
