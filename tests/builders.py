@@ -120,6 +120,12 @@ def found_house(app: FastAPI, clock: Callable[[], datetime], name: str, email: s
     yield House(http, app, clock, practice_id, practitioner_id)
 
 
+def may_instead(**more: Any) -> dict[str, Any]:
+    """A squat that a client may do instead."""
+    dose = {"reps_low": 6, "reps_high": 8, "hold_s": None, "load_kg": None}
+    return {"exercise": "squat", "variant": "free", "sides": "each", **dose, "reason": "Without a step.", **more}
+
+
 def step_down(key: str = "p1", variant: str | None = None, **more: Any) -> dict[str, Any]:
     """A prescription of a movement that every test kit allows."""
     return {
@@ -134,6 +140,7 @@ def step_down(key: str = "p1", variant: str | None = None, **more: Any) -> dict[
         "tempo_down_s": 3,
         "rest_s": 45,
         "note": "",
+        "alternatives": [],
         **more,
     }
 

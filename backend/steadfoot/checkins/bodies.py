@@ -49,7 +49,13 @@ class OfASet(Body):
     round: Round
 
 
-class SetTicked(OfASet):
+class OfAMovement(Body):
+    """Names the movement that was done, where it is not the prescribed one (decision 0007)."""
+
+    exercise: Code | None = None
+
+
+class SetTicked(OfASet, OfAMovement):
     """A set was done, both sides where the dose is for each side."""
 
     variant: Code | None = None
@@ -62,14 +68,14 @@ class SetUnticked(OfASet):
     """A tick, or a left-out, was taken back."""
 
 
-class SetLeftOut(OfASet):
+class SetLeftOut(OfASet, OfAMovement):
     """A set was left out on purpose."""
 
     reason: LeftOut
 
 
-class VariantSwapped(Body):
-    """An easier or harder variant was taken, for one planned session."""
+class VariantSwapped(OfAMovement):
+    """An easier or harder variant was taken, or another movement that is allowed instead, for one planned session."""
 
     prescription: Code
     to_variant: Code

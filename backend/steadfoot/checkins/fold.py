@@ -125,7 +125,9 @@ def _leave_out(fold: SessionFold, body: Mapping[str, Any]) -> None:
 
 
 def _swap(fold: SessionFold, body: Mapping[str, Any]) -> None:
-    fold.swaps[str(body["prescription"])] = str(body["to_variant"])
+    """Of another movement (decision 0007) it is ``exercise/variant``: codes have no slash."""
+    variant, exercise = str(body["to_variant"]), body.get("exercise")
+    fold.swaps[str(body["prescription"])] = variant if exercise is None else f"{exercise}/{variant}"
 
 
 def _finish(fold: SessionFold, body: Mapping[str, Any]) -> None:

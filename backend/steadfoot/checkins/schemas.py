@@ -108,7 +108,10 @@ class HistoryItem(BaseModel):
     program_version: int | None
     sets: Annotated[list[tuple[str, int]], Field(description="Prescription key and round of each set done")]
     left_out: Annotated[list[tuple[str, int, str]], Field(description="Prescription key, round and reason")]
-    swaps: Annotated[dict[str, str], Field(description="Prescription key to the variant done instead")]
+    swaps: Annotated[
+        dict[str, str],
+        Field(description="Prescription key to the variant done instead, or exercise/variant of another movement"),
+    ]
     minutes: int | None
     effort: int | None
     finished: bool

@@ -15,6 +15,7 @@ _NOT_MANAGED = frozenset({"pain", "too_hard"})
 class SetDone:
     """One set as told: what it came to where that was said, or that it could not be managed.
 
+    ``exercise`` is None for the prescribed movement.
     ``reps``, ``hold_s`` (seconds) and ``load_kg`` are None where the phone told no more than that it was done.
     """
 
@@ -24,6 +25,7 @@ class SetDone:
     day: date
     instant: datetime
     version: int | None
+    exercise: str | None
     variant: str | None
     reps: int | None
     hold_s: int | None
@@ -56,6 +58,7 @@ def _set(fact: Fact) -> SetDone | None:
         day=fact.local_day,
         instant=fact.instant,
         version=body.get("program_version"),
+        exercise=body.get("exercise"),
         variant=body.get("variant"),
         reps=body.get("reps"),
         hold_s=body.get("hold_s"),

@@ -92,5 +92,7 @@ def entries_for(content: Mapping[str, Any]) -> list[dict[str, Any]]:
     easier and harder ways included. Codes that are not in the library are left out.
     """
     sessions = content.get("sessions", [])
-    codes = dict.fromkeys(one["exercise"] for session in sessions for one in session.get("prescriptions", []))
+    prescribed = [one for session in sessions for one in session.get("prescriptions", [])]
+    used = [each for one in prescribed for each in (one, *one.get("alternatives", []))]
+    codes = dict.fromkeys(each["exercise"] for each in used)
     return [LIBRARY[code].model_dump(mode="json") for code in codes if code in LIBRARY]

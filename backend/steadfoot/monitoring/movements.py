@@ -194,12 +194,13 @@ def _sessions(known: Known, one: Prescription, goal: Goal, since: Version) -> tu
 
 
 def _shows(each: SetDone, one: Prescription, since: Version, first: Version) -> bool:
-    """Whether a set was done at the prescribed dose: under such a version, the same way, with no less weight."""
+    """Whether a set was done at the prescribed dose: under such a version, the same movement, no less weight."""
     later = since is first or (
         each.instant >= since.published_at if each.version is None else each.version >= since.number
     )
     lighter = each.load_kg is not None and one.load_kg is not None and each.load_kg < one.load_kg
-    return later and not lighter and each.variant in (None, one.variant)
+    same = each.exercise in (None, one.exercise) and each.variant in (None, one.variant)
+    return later and not lighter and same
 
 
 def _session(own: Sequence[SetDone], one: Prescription, goal: Goal, effort: int | None) -> SessionDone:

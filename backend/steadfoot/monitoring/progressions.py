@@ -24,7 +24,7 @@ from steadfoot.monitoring.progression_schemas import (
 )
 from steadfoot.monitoring.tables import ProgressionDecision
 from steadfoot.programs import service as programs
-from steadfoot.programs.content import Circuit, Prescription, from_rule
+from steadfoot.programs.content import Circuit, Prescription, with_dose
 from steadfoot.programs.plan import Version
 from steadfoot.rules.progression import decide
 from steadfoot.rules.progression_steps import Suggestion, suggest
@@ -50,7 +50,7 @@ class Offer:
     @property
     def then(self) -> Prescription | None:
         """The prescription after accepting."""
-        return from_rule(self.suggestion.step.prescription) if self.suggestion.step else None
+        return with_dose(self.prescription, self.suggestion.step.prescription) if self.suggestion.step else None
 
 
 def standpoint(session: Session, client: Any, now: datetime) -> Standpoint:

@@ -9,8 +9,8 @@ from steadfoot.programs.content import (
     Circuit,
     Prescription,
     ProgramContent,
-    from_rule,
     rule_prescription,
+    with_dose,
 )
 from steadfoot.programs.lighter import whole_key
 from steadfoot.rules import dose
@@ -89,5 +89,5 @@ def _adjust(
 def _with(session: AnySession, steps: dict[str, dose.Step]) -> AnySession:
     if not isinstance(session, Circuit):
         return session
-    moved = [from_rule(steps[one.key].prescription) if one.key in steps else one for one in session.prescriptions]
+    moved = [with_dose(one, steps[one.key].prescription) if one.key in steps else one for one in session.prescriptions]
     return session.model_copy(update={"prescriptions": moved})

@@ -3,7 +3,7 @@
 from collections.abc import Collection, Iterator
 
 from steadfoot.exercises.service import Library, variant_of
-from steadfoot.programs.content import Circuit, Prescription, rule_prescription
+from steadfoot.programs.content import Alternative, Circuit, Prescription, instead, rule_prescription
 from steadfoot.programs.words import count_words, number_words, quoted
 from steadfoot.rules.dose import SIDES_WORDS, dose_words
 
@@ -36,6 +36,7 @@ def _one_prescription(was: Prescription, now: Prescription, label: str, library:
         parts = _details(was, now)
     else:
         parts = [*_movement(was, now, library), *_details(was, now)]
+    parts += _instead(was, now, library)
     if parts:
         yield f"{label}: {', '.join(parts)}"
     yield from note_change(was.note, now.note, label)
@@ -48,7 +49,7 @@ def dose_change(was: Prescription, now: Prescription, library: Library) -> str |
     """
     if was.exercise != now.exercise:
         return f"{_whole_words(now, library)} instead of {exercise_words(was, library)}"
-    parts = [*_movement(was, now, library), *_details(was, now)]
+    parts = [*_movement(was, now, library), *_details(was, now), *_instead(was, now, library)]
     return ", ".join(parts) or None
 
 
@@ -72,6 +73,22 @@ def _details(was: Prescription, now: Prescription) -> list[str]:
     if was.rest_s != now.rest_s:
         parts.append(f"{count_words(now.rest_s, 'second', 'seconds')} of rest instead of {was.rest_s}")
     return parts
+
+
+def _instead(was: Prescription, now: Prescription, library: Library) -> list[str]:
+    """Answer what may be done instead from now on, in another way or for another reason, or no longer."""
+    before = {one.exercise: _instead_words(was, one, library) for one in was.alternatives}
+    after = {one.exercise: _instead_words(now, one, library) for one in now.alternatives}
+    came = [words for code, words in after.items() if words != before.get(code)]
+    gone = [exercise_words(instead(was, one), library) for one in was.alternatives if one.exercise not in after]
+    return came + [f"{name} may no longer be done instead" for name in gone]
+
+
+def _instead_words(one: Prescription, alternative: Alternative, library: Library) -> str:
+    other = instead(one, alternative)
+    load = "" if other.load_kg is None else f", {_load_words(other.load_kg)}"
+    why = f" ({quoted(alternative.reason)})" if alternative.reason else ""
+    return f"{_whole_words(other, library)}, {SIDES_WORDS[other.sides]}{load}, may be done instead{why}"
 
 
 def note_change(was: str, now: str, where: str) -> Iterator[str]:

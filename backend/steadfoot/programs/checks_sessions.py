@@ -6,7 +6,7 @@ from collections.abc import Collection, Iterator
 from steadfoot.exercises.alternatives import nearest_instead
 from steadfoot.exercises.schemas import Exercise, LoadNeed, Variant
 from steadfoot.exercises.service import Library, that_fit, variant_of
-from steadfoot.programs.content import AnySession, Cardio, Circuit, Prescription, ProgramContent
+from steadfoot.programs.content import AnySession, Cardio, Circuit, Prescription, ProgramContent, instead
 from steadfoot.programs.findings import Finding, Fix, Mend, error, warning
 from steadfoot.programs.words import listed
 from steadfoot.rules.dose import missing_kit
@@ -26,6 +26,7 @@ def session_findings(content: ProgramContent, kit: Collection[Kit], library: Lib
         if isinstance(session, Circuit):
             for index, one in enumerate(session.prescriptions):
                 yield from _prescription_findings(one, f"{pointer}/prescriptions/{index}", kit, library)
+                yield from _alternative_findings(one, f"{pointer}/prescriptions/{index}", kit, library)
 
 
 def _repeated_keys(content: ProgramContent) -> Iterator[Finding]:
@@ -69,9 +70,25 @@ def _prescription_findings(
         yield error(f"{pointer}/variant", "unknown_variant", text)
         return
     yield from _kit_findings(entry, variant, pointer, kit, library)
+    yield from _load_findings(entry, variant, one, pointer)
+
+
+def _load_findings(entry: Exercise, variant: Variant, one: Prescription, pointer: str) -> Iterator[Finding]:
     if variant.load is LoadNeed.REQUIRED and one.load_kg is None:
         text = f"{entry.name}, {variant.name}: say how heavy."
         yield warning(f"{pointer}/load_kg", "no_load", text)
+
+
+def _alternative_findings(one: Prescription, pointer: str, kit: Collection[Kit], library: Library) -> Iterator[Finding]:
+    """Answer the problems of what a prescription allows instead: each by itself, and that it is another movement."""
+    seen = {one.exercise}
+    for index, alternative in enumerate(one.alternatives):
+        place = f"{pointer}/alternatives/{index}"
+        yield from _prescription_findings(instead(one, alternative), place, kit, library)
+        if alternative.exercise in seen:
+            text = "What may be done instead is another movement, each named once."
+            yield error(f"{place}/exercise", "same_movement", text)
+        seen.add(alternative.exercise)
 
 
 def _dose_findings(one: Prescription, pointer: str) -> Iterator[Finding]:

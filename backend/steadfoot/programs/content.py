@@ -4,6 +4,7 @@ Types and plausible ranges are checked here; what does not fit together is found
 half-written draft can be kept.
 """
 
+from dataclasses import asdict, fields
 from datetime import timedelta
 from typing import Annotated, Any, Literal
 
@@ -30,8 +31,21 @@ from steadfoot.programs.season import SeasonPlan
 from steadfoot.rules import dose
 from steadfoot.rules.vocabulary import Sides
 
-SESSIONS_MAX, PRESCRIPTIONS_MAX, DAYS_MAX = 150, 30, 1000
+SESSIONS_MAX, PRESCRIPTIONS_MAX, DAYS_MAX, ALTERNATIVES_MAX = 150, 30, 1000, 3
 """A season of a year has two walks of its own in each of its 53 weeks, beside circuits."""
+
+
+class Alternative(Part):
+    """Another movement that the client may do instead, with a dose of its own (decision 0007)."""
+
+    exercise: Code
+    variant: Code
+    sides: Sides = Field(description="Each side in turn, or both together.")
+    reps_low: Reps | None = Field(default=None, description="Fewest repetitions in a set, 1 to 50.")
+    reps_high: Reps | None = Field(default=None, description="Most repetitions in a set, 1 to 50.")
+    hold_s: HoldS | None = Field(default=None, description="Hold in seconds, 1 to 300.")
+    load_kg: LoadKg | None = Field(default=None, description="Weight in kg, 0 to 200.")
+    reason: Title = Field(default="", description="Why or when, in the practitioner's words; the client sees it.")
 
 
 class Prescription(Part):
@@ -48,6 +62,9 @@ class Prescription(Part):
     tempo_down_s: TempoS | None = Field(default=None, description="Seconds on the way down, 1 to 10.")
     rest_s: RestS = Field(default=0, description="Rest after the set in seconds, 0 to 600.")
     note: Note = ""
+    alternatives: Annotated[list[Alternative], Field(max_length=ALTERNATIVES_MAX)] = Field(
+        default=[], description="What the client may do instead."
+    )
 
 
 class _Session(Part):
@@ -145,12 +162,19 @@ def to_json(content: ProgramContent) -> dict[str, Any]:
 
 def rule_prescription(prescription: Prescription) -> dose.Prescription:
     """Answer a prescription in the plain form that the rules of dose take."""
-    return dose.Prescription(**dict(prescription))
+    return dose.Prescription(**{one.name: getattr(prescription, one.name) for one in fields(dose.Prescription)})
 
 
-def from_rule(prescription: dose.Prescription) -> Prescription:
-    """Answer a prescription in the form of the content."""
-    return Prescription(**{name: getattr(prescription, name) for name in Prescription.model_fields})
+def with_dose(prescription: Prescription, moved: dose.Prescription) -> Prescription:
+    """Answer the prescription with what the rules of dose made of it; its alternatives stay."""
+    return Prescription(**asdict(moved), alternatives=prescription.alternatives)
+
+
+def instead(prescription: Prescription, alternative: Alternative) -> Prescription:
+    """Answer what stands in the place of a prescription when an alternative is done; its rest stays."""
+    own = {name: getattr(alternative, name) for name in Alternative.model_fields if name != "reason"}
+    other = own | {"alternatives": [], "tempo_down_s": None, "note": ""}
+    return prescription.model_copy(update=other)
 
 
 def expected_minutes(session: AnySession) -> int | None:

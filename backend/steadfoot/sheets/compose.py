@@ -6,6 +6,7 @@ from datetime import date, timedelta
 
 from steadfoot.exercises.service import LIBRARY, variant_of
 from steadfoot.programs.content import (
+    Alternative,
     AnySession,
     Circuit,
     Prescription,
@@ -13,6 +14,7 @@ from steadfoot.programs.content import (
     Rest,
     Walk,
     expected_minutes,
+    instead,
     rule_prescription,
 )
 from steadfoot.programs.plan import monday_of, planned_of
@@ -44,14 +46,15 @@ def sections_of(
 def _section(session: AnySession, content: ProgramContent, today: date, words: Wording, strip_of: StripOf) -> Section:
     weeks, note = _weeks(session.key, content, today, words)
     prescriptions = session.prescriptions if isinstance(session, Circuit) else []
-    picks = [rule_prescription(one) for one in prescriptions if _is_whole(one)]
+    prescribed = [one for one in prescriptions if _is_whole(one)]
+    picks = [rule_prescription(one) for one in prescribed]
     return Section(
         name=session.name,
         summary=_summary(session, words),
         note=session.note,
         bring=words.kit(_kit(picks)),
         hint=words.labels["hint" if picks else "hint_plain"],
-        movements=tuple(_movement(one, words, strip_of) for one in picks),
+        movements=tuple(_movement(rule_prescription(one), words, strip_of, _instead(one, words)) for one in prescribed),
         weeks=weeks,
         weeks_note=note,
     )
@@ -103,7 +106,21 @@ def _kit(picks: Sequence[dose.Prescription]) -> frozenset[Kit]:
     return frozenset(found)
 
 
-def _movement(one: dose.Prescription, words: Wording, strip_of: StripOf) -> Movement:
+def _instead(one: Prescription, words: Wording) -> tuple[str, ...]:
+    """Answer what may be done instead, a sentence each: "Squat, 10 repetitions, both sides together."""
+    return tuple(_one_instead(one, each, words) for each in one.alternatives if _is_whole(instead(one, each)))
+
+
+def _one_instead(one: Prescription, alternative: Alternative, words: Wording) -> str:
+    other = rule_prescription(instead(one, alternative))
+    entry = LIBRARY.get(other.exercise)
+    rung = variant_of(entry, other.variant) if entry else None
+    names = (entry.name if entry else other.exercise, rung.name if rung else other.variant)
+    load = [words.say("load", n=words.number(other.load_kg))] if other.load_kg else []
+    return ", ".join([*names, words.dose(other), *load]) + f". {alternative.reason}".rstrip()
+
+
+def _movement(one: dose.Prescription, words: Wording, strip_of: StripOf, may_instead: tuple[str, ...] = ()) -> Movement:
     """Answer a movement; one that the library no longer has is printed by its codes, with its dose."""
     entry = LIBRARY.get(one.exercise)
     rung = variant_of(entry, one.variant) if entry else None
@@ -116,6 +133,7 @@ def _movement(one: dose.Prescription, words: Wording, strip_of: StripOf) -> Move
         cues=tuple(entry.cues) if entry else (),
         cautions=tuple(entry.cautions) if entry else (),
         note=one.note,
+        instead=may_instead,
         strip=strip_of(one.exercise, one.variant) or "",
     )
 

@@ -52,6 +52,7 @@ class Movement:
     cues: tuple[str, ...]
     cautions: tuple[str, ...]
     note: str
+    instead: tuple[str, ...]
     strip: str
 
 

@@ -33,6 +33,7 @@ WORDS = {
     "how": "So geht es",
     "cues": "Denk daran",
     "cautions": "Gib acht",
+    "instead": "Oder stattdessen",
     "note": "Für dich",
     "care_title": "Gib auf dich acht",
     "urgent_title": "Aufhören und Hilfe holen",

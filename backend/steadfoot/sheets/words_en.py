@@ -33,6 +33,7 @@ WORDS = {
     "how": "How",
     "cues": "Think of",
     "cautions": "Take care",
+    "instead": "Or instead",
     "note": "For you",
     "care_title": "Take care of yourself",
     "urgent_title": "Stop and get help",

@@ -1357,6 +1357,82 @@ export interface components {
             days_28: components["schemas"]["SpanAdherence"];
         };
         /**
+         * Alternative
+         * @description Another movement that the client may do instead, with a dose of its own (decision 0007).
+         */
+        "Alternative-Input": {
+            /** Exercise */
+            exercise: string;
+            /**
+             * Hold S
+             * @description Hold in seconds, 1 to 300.
+             */
+            hold_s?: number | null;
+            /**
+             * Load Kg
+             * @description Weight in kg, 0 to 200.
+             */
+            load_kg?: number | null;
+            /**
+             * Reason
+             * @description Why or when, in the practitioner's words; the client sees it.
+             * @default
+             */
+            reason: string;
+            /**
+             * Reps High
+             * @description Most repetitions in a set, 1 to 50.
+             */
+            reps_high?: number | null;
+            /**
+             * Reps Low
+             * @description Fewest repetitions in a set, 1 to 50.
+             */
+            reps_low?: number | null;
+            /** @description Each side in turn, or both together. */
+            sides: components["schemas"]["Sides"];
+            /** Variant */
+            variant: string;
+        };
+        /**
+         * Alternative
+         * @description Another movement that the client may do instead, with a dose of its own (decision 0007).
+         */
+        "Alternative-Output": {
+            /** Exercise */
+            exercise: string;
+            /**
+             * Hold S
+             * @description Hold in seconds, 1 to 300.
+             */
+            hold_s: number | null;
+            /**
+             * Load Kg
+             * @description Weight in kg, 0 to 200.
+             */
+            load_kg: number | null;
+            /**
+             * Reason
+             * @description Why or when, in the practitioner's words; the client sees it.
+             * @default
+             */
+            reason: string;
+            /**
+             * Reps High
+             * @description Most repetitions in a set, 1 to 50.
+             */
+            reps_high: number | null;
+            /**
+             * Reps Low
+             * @description Fewest repetitions in a set, 1 to 50.
+             */
+            reps_low: number | null;
+            /** @description Each side in turn, or both together. */
+            sides: components["schemas"]["Sides"];
+            /** Variant */
+            variant: string;
+        };
+        /**
          * AlternativeOut
          * @description A movement that can stand in for another one, on the variant that comes nearest.
          */
@@ -2613,7 +2689,7 @@ export interface components {
             ][];
             /**
              * Swaps
-             * @description Prescription key to the variant done instead
+             * @description Prescription key to the variant done instead, or exercise/variant of another movement
              */
             swaps: {
                 [key: string]: string;
@@ -3308,6 +3384,12 @@ export interface components {
          * @description One exercise variant with its dose: repetitions or a hold, never both.
          */
         "Prescription-Input": {
+            /**
+             * Alternatives
+             * @description What the client may do instead.
+             * @default []
+             */
+            alternatives: components["schemas"]["Alternative-Input"][];
             /** Exercise */
             exercise: string;
             /**
@@ -3361,6 +3443,12 @@ export interface components {
          * @description One exercise variant with its dose: repetitions or a hold, never both.
          */
         "Prescription-Output": {
+            /**
+             * Alternatives
+             * @description What the client may do instead.
+             * @default []
+             */
+            alternatives: components["schemas"]["Alternative-Output"][];
             /** Exercise */
             exercise: string;
             /**

@@ -22,6 +22,10 @@ interface SetOf {
   prescription: string;
   round: number;
 }
+interface OfMovement {
+  /** The movement that was done, where it is not the prescribed one. */
+  exercise?: string;
+}
 export type LeftOutReason = 'pain' | 'too_hard' | 'no_time' | 'no_kit' | 'other';
 export type PainWhen = 'before' | 'during' | 'after' | 'next_morning';
 export type Feel = 'aching' | 'sharp' | 'burning' | 'stiff' | 'pinching' | 'numb' | 'giving_way';
@@ -34,10 +38,10 @@ export type Symptom =
 /** The body of each kind; the server refuses unknown fields, so that a misspelt one cannot lose an answer. */
 export interface Bodies {
   session_started: About & { planned_id: string };
-  set_ticked: About & SetOf & { variant?: string; reps?: number; hold_s?: number; load_kg?: number };
+  set_ticked: About & SetOf & OfMovement & { variant?: string; reps?: number; hold_s?: number; load_kg?: number };
   set_unticked: About & SetOf;
-  set_left_out: About & SetOf & { reason: LeftOutReason };
-  variant_swapped: About & { prescription: string; to_variant: string; planned_id?: string; from_variant?: string };
+  set_left_out: About & SetOf & OfMovement & { reason: LeftOutReason };
+  variant_swapped: About & OfMovement & { prescription: string; to_variant: string; planned_id?: string; from_variant?: string };
   session_finished: About & { minutes: number; effort: number; planned_id?: string };
   walk_logged: About & {
     distance_km: number; ascent_m: number; descent_m: number; minutes: number; pack_kg: number; effort?: number; planned_id?: string;

@@ -12,7 +12,7 @@ export interface SessionState {
   program_version: number | null;
   sets_done: [prescription: string, round: number][];
   left_out: [prescription: string, round: number, reason: string][];
-  /** Prescription key to the variant done instead, for this session only. */
+  /** Prescription key to the variant done instead, for this session only; `exercise/variant` of another movement. */
   swaps: Record<string, string>;
   minutes: number | null;
   effort: number | null;
@@ -36,12 +36,15 @@ const setKey = (body: Body) => `${String(body.round)}/${String(body.prescription
 const mark = (reason: string | null): Step => (draft, body) =>
   void draft.sets.set(setKey(body), { prescription: String(body.prescription), round: Number(body.round), reason });
 
+/** Of another movement it is `exercise/variant`: codes have no slash. */
+const swapped = ({ to_variant, exercise }: Body) => (exercise == null ? String(to_variant) : `${String(exercise)}/${String(to_variant)}`);
+
 const STEPS: Partial<Record<string, Step>> = {
   session_started: () => undefined,
   set_ticked: mark(null),
   set_unticked: (draft, body) => void draft.sets.delete(setKey(body)),
   set_left_out: (draft, body) => mark(String(body.reason))(draft, body),
-  variant_swapped: (draft, body) => void draft.swaps.set(String(body.prescription), String(body.to_variant)),
+  variant_swapped: (draft, body) => void draft.swaps.set(String(body.prescription), swapped(body)),
   session_finished: (draft, body) => {
     draft.finished = true;
     draft.minutes = Number(body.minutes);

@@ -3,6 +3,17 @@ import type { LocalDate } from './dates';
 
 export type Sides = 'each' | 'both';
 
+/** Another movement that may be done instead, with a dose of its own (decision 0007). */
+export interface Alternative {
+  exercise: string;
+  variant: string;
+  sides: Sides;
+  reps_low: number | null;
+  reps_high: number | null;
+  hold_s: number | null;
+  load_kg: number | null;
+  reason: string;
+}
 export interface Prescription {
   key: string;
   exercise: string;
@@ -16,6 +27,13 @@ export interface Prescription {
   tempo_down_s: number | null;
   rest_s: number | null;
   note: string;
+  /** Programs from before there were any do not say. */
+  alternatives?: Alternative[];
+}
+
+/** What stands in the place of a prescription when an alternative is done; its rest stays. */
+export function instead(prescribed: Prescription, { reason: _, ...other }: Alternative): Prescription {
+  return { ...prescribed, ...other, tempo_down_s: null, note: '', alternatives: [] };
 }
 
 interface SessionBase {

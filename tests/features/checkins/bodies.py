@@ -35,10 +35,17 @@ FULLEST: dict[str, dict[str, Any]] = {
     kind: {**LEAST[kind], **more, **ANY}
     for kind, more in {
         "session_started": {},
-        "set_ticked": {"round": 20, "variant": "step-15", "reps": 500, "hold_s": 3600, "load_kg": 300.0},
+        "set_ticked": {
+            "round": 20,
+            "exercise": "squat",
+            "variant": "step-15",
+            "reps": 500,
+            "hold_s": 3600,
+            "load_kg": 300.0,
+        },
         "set_unticked": {"round": 20},
-        "set_left_out": {"reason": "other"},
-        "variant_swapped": {"from_variant": "step-15"},
+        "set_left_out": {"exercise": "squat", "reason": "other"},
+        "variant_swapped": {"exercise": "squat", "from_variant": "step-15"},
         "session_finished": {"minutes": 1440, "effort": 10},
         "walk_logged": {"distance_km": 200, "minutes": 1440, "effort": 10},
         "pain_reported": {

@@ -131,6 +131,11 @@ def test_the_rules_see_the_same_ladder():
             assert rung.carries_load == (variant.load != "none")
 
 
+def test_a_program_carries_the_entries_of_what_may_be_done_instead():
+    whole = {"sessions": [{"prescriptions": [{"exercise": "squat", "alternatives": [{"exercise": "clam"}]}]}]}
+    assert [one["code"] for one in service.entries_for(whole)] == ["squat", "clam"]
+
+
 def test_a_program_carries_each_used_entry_once_and_whole():
     one = {"exercise": "step-down"}
     content = {"sessions": [{"prescriptions": [one, {"exercise": "clam"}]}, {"prescriptions": [one]}, {"kind": "rest"}]}

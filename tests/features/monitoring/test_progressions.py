@@ -4,6 +4,7 @@ from datetime import date
 
 import pytest
 
+from tests.builders import first_variant
 from tests.features.monitoring.progress import OVER, first, ready, trained
 from tests.features.monitoring.scenes import MONDAY, later, scene
 
@@ -72,6 +73,17 @@ def test_what_was_taken_back_or_done_another_way_is_no_evidence(house):
     other = scene(house, "Noor")
     trained(other, OVER, OVER, variant="another-way")
     assert first(other)["rule"] == "not_enough"
+
+
+def test_sets_of_another_movement_done_instead_say_nothing_of_the_prescribed_one(house):
+    here = scene(house)
+    same_code = first_variant("step-down")
+    trained(here, OVER, OVER, exercise="squat", variant=same_code)
+    assert first(here)["rule"] == "not_enough"
+    assert here.adherence(MONDAY, date(2026, 6, 5))["by_set"]["done"] == 6  # the sessions were trained all the same
+    same = scene(house, "Noor")
+    trained(same, OVER, OVER, exercise="step-down", variant=same_code)
+    assert first(same)["rule"] == "two_for_two"
 
 
 @pytest.mark.parametrize(("region", "rule"), [("knee", "pain_acceptable"), ("shoulder", "two_for_two")])

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from steadfoot.exercises.service import library
 from steadfoot.programs.changes import changes
 from steadfoot.programs.content import ProgramContent, normalise, to_json
-from tests.builders import circuit, content, step_down
+from tests.builders import circuit, content, may_instead, step_down
 from tests.features.programs import made
 from tests.features.programs.made import contents, edits
 
@@ -78,7 +78,7 @@ HELD = step_down("p2", "half", exercise="wall-sit", reps_low=None, reps_high=Non
 def rich():
     """A program with a part of every kind."""
     rest = {"key": "r1", "kind": "rest", "name": "Rest", "note": "Feet up"}
-    moves = [step_down(variant="step-15"), HELD]
+    moves = [step_down(variant="step-15", alternatives=[may_instead(load_kg=4)]), HELD]
     whole = program(sessions=[circuit(prescriptions=moves), walk(), BIKE, rest])
     whole["days"].append({"date": "2026-12-09", "session": "b1", "fixed_day": True})
     return to_json(normalise(ProgramContent.model_validate(whole)))
@@ -163,6 +163,28 @@ def test_the_first_program_is_named():
 )
 def test_a_change_of_one_exercise(more, sentence):
     assert said(program(), prescribed(**more)) == [sentence]
+
+
+@pytest.mark.parametrize(
+    ("was", "now", "sentence"),
+    [
+        (
+            [],
+            [may_instead()],
+            "Step-down: Squat, without a chair, 6 to 8 repetitions, each side in turn, may be done instead "
+            "(“Without a step.”)",
+        ),
+        (
+            [may_instead()],
+            [may_instead(reps_low=5, load_kg=8, reason="")],
+            "Step-down: Squat, without a chair, 5 to 8 repetitions, each side in turn, 8 kg, may be done instead",
+        ),
+        ([may_instead()], [], "Step-down: Squat may no longer be done instead"),
+        ([may_instead()], [may_instead()], None),
+    ],
+)
+def test_what_may_be_done_instead_comes_changes_and_goes(was, now, sentence):
+    assert said(prescribed(alternatives=was), prescribed(alternatives=now)) == ([sentence] if sentence else [])
 
 
 def test_several_changes_of_one_exercise_are_one_sentence():

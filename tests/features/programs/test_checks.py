@@ -12,7 +12,7 @@ from steadfoot.programs.content import ProgramContent, to_json
 from steadfoot.programs.findings import Severity
 from steadfoot.rules.dose import missing_kit
 from steadfoot.rules.vocabulary import Kit
-from tests.builders import circuit, content, step_down
+from tests.builders import circuit, content, may_instead, step_down
 from tests.features.programs import made
 
 MONDAY = date(2026, 11, 30)
@@ -95,6 +95,32 @@ def test_a_trip_that_has_passed_warns_and_can_be_taken_out():
 def test_the_trip_may_be_today():
     whole = content(MONDAY)
     assert found(whole, today=date.fromisoformat(whole["goal"]["date"])) == []
+
+
+@pytest.mark.parametrize(
+    ("alternatives", "pointer", "code"),
+    [
+        ([may_instead(exercise="step-down", variant="step-10")], "0/exercise", "same_movement"),
+        ([may_instead(), may_instead()], "1/exercise", "same_movement"),
+        ([may_instead(exercise="unheard-of")], "0/exercise", "unknown_exercise"),
+        ([may_instead(variant="unheard-of")], "0/variant", "unknown_variant"),
+        ([may_instead(reps_low=None, reps_high=None)], "0/reps_low", "no_dose"),
+        ([may_instead(hold_s=20)], "0/hold_s", "two_doses"),
+        ([may_instead(reps_low=9)], "0/reps_low", "reps_upside_down"),
+    ],
+)
+def test_what_may_be_done_instead_is_another_movement_with_a_whole_dose(alternatives, pointer, code):
+    one = only(prescribed(alternatives=alternatives))
+    assert (one.pointer, one.code) == (f"/sessions/0/prescriptions/0/alternatives/{pointer}", code)
+    assert one.severity is Severity.ERROR
+
+
+def test_what_may_be_done_instead_fits_the_kit_in_the_house_too():
+    at_hand = library()["step-down"].ladder[0].kit
+    whole = prescribed(alternatives=[may_instead(exercise="band-row", variant=library()["band-row"].ladder[0].variant)])
+    one = only(whole, frozenset(at_hand))
+    assert (one.code, one.severity) == ("kit_missing", Severity.WARNING)
+    assert one.pointer.startswith("/sessions/0/prescriptions/0/alternatives/0/")
 
 
 def test_a_circuit_without_exercises_is_empty():

@@ -38,7 +38,7 @@ def test_normalising_twice_changes_nothing_more(whole):
 def test_a_prescription_comes_back_the_same_from_the_rules_form(whole):
     for session in whole.sessions:
         for one in getattr(session, "prescriptions", []):
-            assert contents.from_rule(contents.rule_prescription(one)) == one
+            assert contents.with_dose(one, contents.rule_prescription(one)) == one
 
 
 def test_days_are_sorted_and_keep_their_order_within_a_date():

@@ -8,7 +8,7 @@ from fastapi.testclient import TestClient
 
 from steadfoot.exercises.gallery import Gallery
 from steadfoot.exercises.service import library
-from tests.builders import API, House, circuit, content, step_down
+from tests.builders import API, House, circuit, content, may_instead, step_down
 from tests.conftest import START, StandingClock
 from tests.features.sheets.reading import drawing_scale, pages, size_pt, whole
 
@@ -139,6 +139,19 @@ def test_drawings_take_the_room_that_there_is_and_no_further_paper(
     pdf = _print(house, _client(house, content(START.date(), sessions=some)), large=large)
     assert len(pages(pdf)) == papers
     assert drawing_scale(pdf) > 1.4 * USUAL_SCALE[movements]
+
+
+@pytest.mark.parametrize(
+    ("language", "said"),
+    [
+        ("en", "Or instead: Squat, without a chair, 6 to 8 repetitions, each side in turn, with 4 kg. Without a step."),
+        ("de", "Oder stattdessen: Squat, without a chair, 6 bis 8 Wiederholungen, jede Seite nacheinander, mit 4 kg."),
+    ],
+)
+def test_what_may_be_done_instead_is_printed_with_its_dose_and_reason(house: House, language: str, said: str) -> None:
+    some = [circuit(prescriptions=[step_down(alternatives=[may_instead(load_kg=4)])])]
+    client_id = _client(house, content(START.date(), sessions=some))
+    assert said in whole(_print(house, client_id, language=language))
 
 
 def test_only_a_sheet_that_is_asked_for_it_carries_an_invitation(house: House) -> None:

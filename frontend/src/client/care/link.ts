@@ -1,6 +1,7 @@
 /** Which movement a pain report is about. A wrong link would make the wrong movement easier, so it is asked, never guessed. Pure. */
 import type { Bodies, Event } from '../../outbox/events';
 import type { Prescription } from '../../shared/program';
+import { doneToday } from '../session/library';
 import type { Planned } from '../session/plan';
 import { setsOf } from '../session/progress';
 
@@ -19,7 +20,10 @@ export function linkOf(planned: Planned | null, prescription: string, swaps: Rea
   if (!planned) return {};
   const about = { planned_id: planned.planned_id, program_version: planned.version.number };
   const found = movementsOf(planned).find((one) => one.key === prescription);
-  return found ? { ...about, prescription: found.key, exercise: found.exercise, variant: swaps[found.key] ?? found.variant } : about;
+  if (!found) return about;
+  const { as, variant } = doneToday(found, swaps[found.key]);
+  // Done instead: the prescribed movement is not what hurt, so it is not named.
+  return { ...about, ...(as.exercise === found.exercise && { prescription: found.key }), exercise: as.exercise, variant };
 }
 
 const LINKED = ['planned_id', 'program_version', 'prescription', 'exercise', 'variant'] as const;

@@ -2,7 +2,7 @@
 import { addDays, dayAndMonth, dayName } from '../../shared/dates';
 import type { Prescription, Session } from '../../shared/program';
 import { distance, height, mass } from '../../shared/units';
-import { findExercise } from '../session/library';
+import { doneToday, findExercise } from '../session/library';
 import type { Planned } from '../session/plan';
 import { day } from '../phone';
 import type { Progress } from '../session/progress';
@@ -14,6 +14,10 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 /** "Step-down"; the code in plain letters when the version came without its texts. */
 export const exerciseName = (planned: Planned, { exercise }: Pick<Prescription, 'exercise'>): string =>
   findExercise(planned.version.exercises, exercise)?.name ?? capital(plain(exercise));
+
+/** The name of the movement that is done today, which may be one that is allowed instead. */
+export const nameToday = (planned: Planned, one: Prescription, { swaps }: Pick<Progress, 'swaps'>): string =>
+  exerciseName(planned, doneToday(one, swaps[one.key]).as);
 
 export function variantName(planned: Planned, { exercise }: Pick<Prescription, 'exercise'>, variant: string): string {
   const entry = findExercise(planned.version.exercises, exercise);

@@ -5,13 +5,13 @@ import { time } from '../../shared/dates';
 import { Arrow, Tick } from '../../shared/marks/marks';
 import type { Circuit } from '../../shared/program';
 import { Trouble } from '../parts/Kept';
-import { because, exerciseName, sessionPath, setPath } from '../parts/names';
+import { because, exerciseName, nameToday, sessionPath, setPath } from '../parts/names';
 import { RestBar } from '../parts/RestBar';
 import { BackLink, Screen } from '../parts/Screen';
 import { day, locks, plan, progressFor } from '../phone';
 import { lay, takeUp, type Really } from '../session/actions';
 import { changedSince } from '../session/changed';
-import { findExercise } from '../session/library';
+import { doneToday, findExercise } from '../session/library';
 import { reallyDone } from '../session/log';
 import type { Planned } from '../session/plan';
 import { setAfter, setKey, setsOf, type SetPlace } from '../session/progress';
@@ -22,6 +22,7 @@ import { Cues, Dose, Plate, Texts } from './exercise/Card';
 import { Hold } from './exercise/Hold';
 import { LeaveOut } from './exercise/LeaveOut';
 import { ReallyDone } from './exercise/Really';
+import { OrInstead } from './exercise/OrInstead';
 import { Rungs } from './exercise/Rungs';
 import { NotFound } from './NotFound';
 import { usePlanned } from './today/SessionView';
@@ -61,7 +62,7 @@ function Foot({ planned, set, really }: Here & { really: Really }) {
         {!settled && <Button kind="main" onClick={() => void lay(planned, set, really)}>{t('layStone')} <Tick /></Button>}
         {settled && after && (
           <ButtonLink kind="main" to={setPath(planned.planned_id, after.prescription.key, after.round)}>
-            {t('goOnTo', { exercise: exerciseName(planned, after.prescription) })} <Arrow />
+            {t('goOnTo', { exercise: nameToday(planned, after.prescription, progress) })} <Arrow />
           </ButtonLink>
         )}
         {settled && !after && <ButtonLink kind="main" to={`${sessionPath(planned.planned_id)}/after`}>{t('goOnQuestions')} <Arrow /></ButtonLink>}
@@ -74,8 +75,8 @@ function Foot({ planned, set, really }: Here & { really: Really }) {
 function Card({ planned, set }: Here) {
   const [really, setReally] = useState<Really>({});
   const progress = progressFor(planned.planned_id);
-  const exercise = findExercise(planned.version.exercises, set.prescription.exercise);
-  const now = progress.swaps[set.prescription.key] ?? set.prescription.variant;
+  const { as, variant: now } = doneToday(set.prescription, progress.swaps[set.prescription.key]);
+  const exercise = findExercise(planned.version.exercises, as.exercise);
   const variant = exercise?.ladder.find((rung) => rung.variant === now) ?? null;
   const dose = doseInUse(planned, set, progress);
   const settled = progress.done.has(set.key) || progress.left_out.has(set.key);
@@ -85,18 +86,19 @@ function Card({ planned, set }: Here) {
   const home = planned.day.date === day.value ? '/' : sessionPath(planned.planned_id);
   return (
     <Screen
-      title={exerciseName(planned, set.prescription)}
+      title={exerciseName(planned, as)}
       where={<><BackLink to={home}>{planned.day.date === day.value ? t('today') : t('back')}</BackLink><span>{at}</span></>}
       under={<State planned={planned} set={set} />}
       foot={<Foot planned={planned} set={set} really={really} />}
     >
       <p class="sr" role="status">{restIsOver.value && t('restOver')}</p>
-      <Plate exercise={exercise} variant={variant} note={set.prescription.note} />
+      <Plate exercise={exercise} variant={variant} note={as.note} />
       {change && <p class="changed"><b>{t('changedSince')}</b> {change}</p>}
       <Dose dose={dose} />
       {dose.hold_s !== null && !settled && <Hold dose={dose} setName={`${planned.planned_id} ${set.key}`} />}
       <Cues exercise={exercise} />
-      {!settled && <Rungs planned={planned} prescription={set.prescription} exercise={exercise} now={now} />}
+      {!settled && <Rungs planned={planned} prescription={as} instead={as !== set.prescription} exercise={exercise} now={now} />}
+      {!settled && <OrInstead planned={planned} prescription={set.prescription} as={as} now={now} />}
       <Texts exercise={exercise} />
       {!settled && <ReallyDone dose={dose} canCarry={variant !== null && variant.load !== 'none'} value={really} onChange={setReally} />}
       {!settled && <LeaveOut planned={planned} set={set} />}

@@ -1,7 +1,7 @@
 import type { Route } from '../../shared/router';
 import { t } from '../words';
-import { exerciseName } from '../parts/names';
-import { findPlanned } from '../phone';
+import { nameToday } from '../parts/names';
+import { findPlanned, progressFor } from '../phone';
 import { setKey, setsOf } from '../session/progress';
 import { AfterPage, OtherWalk } from './AfterPage';
 import { Advice } from './care/Advice';
@@ -22,7 +22,7 @@ import { Today } from './Today';
 function exerciseTitle({ id, prescription, round }: Record<string, string>): string {
   const planned = findPlanned(id ?? '');
   const set = planned && setsOf(planned.session).find((one) => one.key === setKey(prescription ?? '', Number(round)));
-  return planned && set ? exerciseName(planned, set.prescription) : t('notFoundTitle');
+  return planned && set ? nameToday(planned, set.prescription, progressFor(planned.planned_id)) : t('notFoundTitle');
 }
 
 /** Every page of the phone app. The first that fits is shown. */

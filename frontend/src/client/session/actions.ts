@@ -4,6 +4,8 @@ import { PhoneFull, record, recordAll, type Bodies, type Entry, type EventKind }
 import type { LeftOutReason } from '../../outbox/events';
 import { progressFor } from '../phone';
 import { prepareSound } from './alerts';
+import type { Prescription } from '../../shared/program';
+import { movementDone } from './library';
 import type { Planned } from './plan';
 import { setsOf, type SetPlace } from './progress';
 import { endRest, rest, restAfter } from './rest';
@@ -28,6 +30,9 @@ export const put = <K extends EventKind>(kind: K, body: Bodies[K], also?: Record
 
 const about = (planned: Planned) => ({ planned_id: planned.planned_id, program_version: planned.version.number });
 const ofSet = (planned: Planned, set: SetPlace) => ({ ...about(planned), prescription: set.prescription.key, round: set.round });
+
+/** The movement as it is done in a session today. */
+const movementIn = (planned: Planned, one: Prescription) => movementDone(one, progressFor(planned.planned_id).swaps[one.key]);
 
 /** The first thing done in a session says which version it is done under. */
 const begin = (planned: Planned): Entry[] =>
@@ -54,12 +59,11 @@ function restOf(planned: Planned, set: SetPlace): number {
 }
 
 export function lay(planned: Planned, set: SetPlace, really: Really = {}): Promise<boolean> {
-  const swaps = progressFor(planned.planned_id).swaps;
-  const variant = swaps[set.prescription.key] ?? set.prescription.variant;
+  const done = movementIn(planned, set.prescription);
   const next = restAfter(restOf(planned, set), planned.planned_id);
   return once(planned, set, () =>
     attempt(async () => {
-      await recordAll([...begin(planned), { kind: 'set_ticked', body: { ...ofSet(planned, set), variant, ...really } }], next.also);
+      await recordAll([...begin(planned), { kind: 'set_ticked', body: { ...ofSet(planned, set), ...done, ...really } }], next.also);
       next.begin();
       setTimeout(prepareSound); // still of this tap, but making ready takes longer than saving: the stone is drawn first
     }),
@@ -81,7 +85,8 @@ export const press = (planned: Planned, set: SetPlace): Promise<boolean> =>
 export const leaveOut = (planned: Planned, set: SetPlace, reason: LeftOutReason): Promise<boolean> =>
   once(planned, set, () =>
     attempt(async () => {
-      await recordAll([...begin(planned), { kind: 'set_left_out', body: { ...ofSet(planned, set), reason } }]);
+      const { exercise } = movementIn(planned, set.prescription);
+      await recordAll([...begin(planned), { kind: 'set_left_out', body: { ...ofSet(planned, set), ...(exercise && { exercise }), reason } }]);
     }),
   );
 
@@ -97,9 +102,11 @@ export async function leaveOutMovement(planned: Planned, prescription: string): 
   return count;
 }
 
-export const swap = (planned: Planned, prescription: string, from_variant: string, to_variant: string): Promise<boolean> =>
+/** Takes another way, or with `exercise` another movement that is allowed instead. Without it, it is the prescribed movement again. */
+export const swap = (planned: Planned, prescription: string, from_variant: string, to_variant: string, exercise?: string): Promise<boolean> =>
   attempt(async () => {
-    await recordAll([...begin(planned), { kind: 'variant_swapped', body: { ...about(planned), prescription, from_variant, to_variant } }]);
+    const body = { ...about(planned), prescription, from_variant, to_variant, ...(exercise && { exercise }) };
+    await recordAll([...begin(planned), { kind: 'variant_swapped', body }]);
   });
 
 /** Takes an entry back: it stays in the log, and counts for nothing. */

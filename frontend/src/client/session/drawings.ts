@@ -22,7 +22,7 @@ export function programDrawings(programs: readonly Pick<Program, 'content' | 'ex
   const found = new Set<string>();
   for (const { content, exercises } of programs) {
     const prescribed = content.sessions.flatMap((session) => (session.kind === 'circuit' ? session.prescriptions : []));
-    for (const { exercise, variant } of prescribed) {
+    for (const { exercise, variant } of prescribed.flatMap((one) => [one, ...(one.alternatives ?? [])])) {
       const { easier, now, harder } = rungsAround(findExercise(exercises, exercise), variant);
       for (const rung of [now, easier, harder]) if (rung) found.add(drawingUrl(exercise, rung.variant, 'moving'));
     }

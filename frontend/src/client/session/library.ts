@@ -1,6 +1,6 @@
 /** The exercise entries that a program version carries, as far as the phone shows them. */
 import type { LibraryExercise, LibraryVariant } from '../../outbox';
-import type { Prescription } from '../../shared/program';
+import { instead, type Prescription } from '../../shared/program';
 
 export type Variant = LibraryVariant;
 export type Exercise = LibraryExercise;
@@ -19,6 +19,23 @@ export function rungsAround(exercise: Exercise | null, variant: string): Rungs {
   const at = exercise?.ladder.findIndex((rung) => rung.variant === variant) ?? -1;
   if (!exercise || at < 0) return { harder: null, now: null, easier: null };
   return { harder: exercise.ladder[at + 1] ?? null, now: exercise.ladder[at] ?? null, easier: exercise.ladder[at - 1] ?? null };
+}
+
+/**
+ * What stands in the place of a prescription today: itself, or an alternative that was taken; and in which variant. One that the
+ * program does not allow (any more) does not count.
+ */
+export function doneToday(prescribed: Prescription, taken: string | undefined): { as: Prescription; variant: string } {
+  if (!taken?.includes('/')) return { as: prescribed, variant: taken ?? prescribed.variant };
+  const [exercise, variant] = taken.split('/') as [string, string];
+  const allowed = prescribed.alternatives?.find((one) => one.exercise === exercise);
+  return allowed ? { as: instead(prescribed, allowed), variant } : { as: prescribed, variant: prescribed.variant };
+}
+
+/** For an entry: which movement and variant was done. The prescribed movement is not named. */
+export function movementDone(prescribed: Prescription, taken: string | undefined): { exercise?: string; variant: string } {
+  const { as, variant } = doneToday(prescribed, taken);
+  return as.exercise === prescribed.exercise ? { variant } : { exercise: as.exercise, variant };
 }
 
 /**

@@ -8,7 +8,7 @@ export interface Progress {
   done: ReadonlySet<string>;
   /** Set key to reason. */
   left_out: ReadonlyMap<string, string>;
-  /** Prescription key to the variant taken instead, for this session only. */
+  /** Prescription key to the variant taken instead, or `exercise/variant` of another movement, for this session only. */
   swaps: Readonly<Record<string, string>>;
   minutes: number | null;
   effort: number | null;

@@ -1,6 +1,6 @@
 import type { Prescription, Sides } from '../../shared/program';
 import { variantOf } from '../exercises/entry';
-import { setPrescription, usualDose } from './edit';
+import { usualDose } from './edit';
 import type { Editor } from './editor';
 import { LIMITS } from './limits';
 import { NumberBox } from './NumberBox';
@@ -10,17 +10,19 @@ import { e } from './words';
 
 interface DoseProps {
   editor: Editor;
-  session: string;
   one: Prescription;
   at: string;
+  /** Of what may be done instead: tempo and rest are the prescription's. */
+  instead?: boolean;
+  /** Changes fields; a named one while it is typed is one step for undo. */
+  onChange: (fields: Fields, field: string | null) => void;
 }
-type Fields = Partial<Omit<Prescription, 'key'>>;
+type Fields = Partial<Omit<Prescription, 'key' | 'alternatives'>>;
 
 /** The dose as a sentence with fields in it. */
-export function DoseSentence({ editor, session, one, at }: DoseProps) {
+export function DoseSentence({ editor, one, at, instead, onChange: set }: DoseProps) {
   const of = exerciseName(one, editor.library);
   const rung = variantOf(editor.library.get(one.exercise), one.variant);
-  const set = (fields: Fields, field: string | null) => editor.edit((now) => setPrescription(now, session, one.key, fields), field && `${one.key}.${field}`);
   const isHold = one.hold_s !== null;
   const turn = (to: string) => {
     const usual = rung ? usualDose(rung.dose) : null;
@@ -51,8 +53,8 @@ export function DoseSentence({ editor, session, one, at }: DoseProps) {
         </select>
       </label>
       {(rung?.load !== 'none' || one.load_kg !== null) && <NumberBox {...box('load_kg')} before={e('loadWith')} quantity="mass" value={one.load_kg} range={LIMITS.load_kg} />}
-      <NumberBox {...box('tempo_down_s')} before={e('tempoDown')} after={e('seconds')} value={one.tempo_down_s} range={LIMITS.tempo_down_s} />
-      <NumberBox {...box('rest_s')} optional={false} before={e('thenRest')} after={e('seconds')} value={one.rest_s} range={LIMITS.rest_s} onChange={(rest_s) => rest_s !== null && set({ rest_s }, 'rest_s')} />
+      {!instead && <NumberBox {...box('tempo_down_s')} before={e('tempoDown')} after={e('seconds')} value={one.tempo_down_s} range={LIMITS.tempo_down_s} />}
+      {!instead && <NumberBox {...box('rest_s')} optional={false} before={e('thenRest')} after={e('seconds')} value={one.rest_s} range={LIMITS.rest_s} onChange={(rest_s) => rest_s !== null && set({ rest_s }, 'rest_s')} />}
     </div>
   );
 }

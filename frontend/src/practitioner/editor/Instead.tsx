@@ -11,7 +11,7 @@ import { qualitiesOf, regionsOf } from '../exercises/filter';
 import { ReadFailure } from '../parts/status';
 import type { Editor } from './editor';
 import { focusSoon } from './focus';
-import { alternativesPath, putInstead, type Wish } from './instead';
+import { allowInstead, alternativesPath, mayAllow, putInstead, type Wish } from './instead';
 import { exerciseName } from './phrases';
 import { coded, e } from './words';
 
@@ -41,7 +41,13 @@ export function Instead({ editor, session, one }: InsteadProps) {
     editor.say(e('insteadUsed', { name: found.name, variant: found.variant_name, was: entry.name }), true);
     focusSoon(`rx-${one.key}`);
   };
-  if (open) return <Offers editor={editor} one={one} heading={heading} onUse={use} onClose={close} />;
+  const allow = (found: Alternative) => {
+    setOpen(false);
+    editor.edit((now) => allowInstead(now, session, one.key, editor.library, found.exercise, found.variant, found.reasons[0]?.sentence ?? ''));
+    editor.say(e('allowedAdded', { name: found.name, variant: found.variant_name, was: entry.name }), true);
+    focusSoon(`rx-${one.key}`);
+  };
+  if (open) return <Offers editor={editor} one={one} heading={heading} onUse={use} onAllow={allow} onClose={close} />;
   return (
     <p class="ed-row">
       {lacks.length > 0 && <span class="call">{e('notInHouse', { kit: lacks.map((each) => coded('kit', each)).join(', ') })}</span>}
@@ -56,10 +62,12 @@ interface OffersProps {
   /** Id for the heading. */
   heading: string;
   onUse: (found: Alternative) => void;
+  /** To choose for the client, beside what is prescribed. */
+  onAllow: (found: Alternative) => void;
   onClose: () => void;
 }
 
-function Offers({ editor, one, heading, onUse, onClose }: OffersProps) {
+function Offers({ editor, one, heading, onUse, onAllow, onClose }: OffersProps) {
   const { kit } = editor.client.value;
   const [wish, setWish] = useState<Wish>({ onlyHouse: kit.length > 0, spare: '', trains: '' });
   const { data, failure, asOf, reload } = useResource<Schemas['AlternativesOut']>(alternativesPath(one, editor.library, kit, wish));
@@ -73,7 +81,7 @@ function Offers({ editor, one, heading, onUse, onClose }: OffersProps) {
       <p role="status" class="soft" lang={data?.nothing_fits ? 'en' : undefined}>{told}</p>
       {data && data.items.length > 0 && (
         <ol class="ed-found" aria-label={e('insteadOf', { name })}>
-          {data.items.map((found) => <Offer key={found.exercise} found={found} cautions={editor.library.get(found.exercise)?.cautions ?? []} was={name} onUse={() => onUse(found)} />)}
+          {data.items.map((found) => <Offer key={found.exercise} found={found} cautions={editor.library.get(found.exercise)?.cautions ?? []} was={name} onUse={() => onUse(found)} onAllow={mayAllow(one, found.exercise) ? () => onAllow(found) : null} />)}
         </ol>
       )}
       <p class="soft">{e('insteadJudge')}</p>
@@ -106,9 +114,11 @@ interface OfferProps {
   /** Name of what stands there now. */
   was: string;
   onUse: () => void;
+  /** Null where it is allowed already, or no further one may be. */
+  onAllow: (() => void) | null;
 }
 
-function Offer({ found, cautions, was, onUse }: OfferProps) {
+function Offer({ found, cautions, was, onUse, onAllow }: OfferProps) {
   return (
     <li>
       <div>
@@ -118,7 +128,10 @@ function Offer({ found, cautions, was, onUse }: OfferProps) {
         </div>
         {cautions.length > 0 && <small>{e('cautions')}: <span lang="en">{cautions.join(' ')}</span></small>}
       </div>
-      <Button small onClick={onUse} aria-label={e('insteadUseNamed', { name: `${found.name}, ${found.variant_name}`, was })}>{e('insteadUse')}</Button>
+      <p class="ed-row">
+        <Button small onClick={onUse} aria-label={e('insteadUseNamed', { name: `${found.name}, ${found.variant_name}`, was })}>{e('insteadUse')}</Button>
+        {onAllow && <Button small kind="quiet" onClick={onAllow} aria-label={e('allowNamed', { name: `${found.name}, ${found.variant_name}`, was })}>{e('allow')}</Button>}
+      </p>
     </li>
   );
 }

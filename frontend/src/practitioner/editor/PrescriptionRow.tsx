@@ -4,6 +4,7 @@ import { Arrow } from '../../shared/marks/marks';
 import type { Prescription } from '../../shared/program';
 import { setPrescription } from './edit';
 import type { Editor } from './editor';
+import { Allowed } from './Allowed';
 import { DoseSentence } from './DoseSentence';
 import { focusSoon } from './focus';
 import { Instead } from './Instead';
@@ -40,7 +41,8 @@ export function PrescriptionRow({ editor, session, one, place, at, onMove, onRem
           <Was editor={editor} one={one} />
         </div>
         <RungLine editor={editor} session={session} one={one} at={at} />
-        <DoseSentence editor={editor} session={session} one={one} at={at} />
+        <DoseSentence editor={editor} one={one} at={at} onChange={(fields, field) => editor.edit((now) => setPrescription(now, session, one.key, fields), field && `${one.key}.${field}`)} />
+        <Allowed editor={editor} session={session} one={one} at={at} />
         <Instead editor={editor} session={session} one={one} key={one.exercise} />
         <NoteAndRemove editor={editor} session={session} one={one} at={at} name={name} onRemove={onRemove} />
       </div>

@@ -4,7 +4,7 @@ import { Trail, type TrailGroup, type TrailSet } from '../../shared/marks/Trail'
 import type { Circuit, PlannedSession, Prescription, ProgramContent, Session } from '../../shared/program';
 import type { Library } from '../exercises/entry';
 import type { Editor } from './editor';
-import { exerciseName, facts, prescriptionWords, sessionName } from './phrases';
+import { exerciseName, facts, insteadWords, prescriptionWords, sessionName } from './phrases';
 import { e } from './words';
 
 /** The chosen day as the phone draws it, before anything is done; a text says the same for the ear. */
@@ -57,10 +57,16 @@ function PhoneBody({ session, library }: { session: Session; library: Library })
     <>
       {session.note && <p class="ed-phone-text">{session.note}</p>}
       {session.kind === 'circuit'
-        ? <Trail groups={rounds(session, library)} onPress={() => undefined} end={e('phoneEnd')} />
+        ? <><Trail groups={rounds(session, library)} onPress={() => undefined} end={e('phoneEnd')} /><Instead session={session} library={library} /></>
         : <p class="ed-phone-text planned">{session.kind === 'rest' ? e('phoneRest') : facts(session)}</p>}
     </>
   );
+}
+
+/** On the phone it stands on the card of each movement. */
+function Instead({ session, library }: { session: Circuit; library: Library }) {
+  const some = session.prescriptions.filter((one) => one.alternatives?.length);
+  return <>{some.map((one) => <p key={one.key} class="ed-phone-text">{exerciseName(one, library)}, {insteadWords(one, library)}</p>)}</>;
 }
 
 function rounds(session: Circuit, library: Library): TrailGroup[] {

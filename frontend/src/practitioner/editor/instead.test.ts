@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { Prescription } from '../../shared/program';
+import type { Circuit, Prescription, ProgramContent } from '../../shared/program';
 import { toLibrary, type Entry, type Variant } from '../exercises/entry';
-import { alternativesPath, putInstead } from './instead';
+import { allowInstead, alternativesPath, putInstead, removeAllowed, setAllowed } from './instead';
 import { circuit, prescription, program } from './testing/arbitrary';
 
 const rung = (variant: string, more: Partial<Variant>): Variant =>
@@ -60,4 +60,23 @@ describe('the question to the library', () => {
     expect(alternativesPath(one, LIBRARY, ['mat'], { ...WISH, onlyHouse: false })).not.toContain('kit');
     expect(alternativesPath({ ...one, variant: 'moon' }, LIBRARY, [], WISH)).not.toContain('moon');
   });
+});
+
+describe('what may be done instead', () => {
+  const allowed = (from = before()) => allowInstead(from, 's1', 'p1', LIBRARY, 'squat', 'free', 'Without a step.');
+  const of = (content: ProgramContent) => (content.sessions[0] as Circuit).prescriptions[0]!.alternatives ?? [];
+  it('gets a dose of its own and its reason, and the prescription stays as it is', () => {
+    const [one] = of(allowed());
+    expect(one).toEqual({ exercise: 'squat', variant: 'free', sides: 'both', reps_low: 8, reps_high: 10, hold_s: null, load_kg: null, reason: 'Without a step.' });
+    expect((allowed().sessions[0] as Circuit).prescriptions[0]).toMatchObject({ exercise: 'step-down' });
+  });
+  it('is another movement, and each comes once', () => {
+    expect(allowInstead(before(), 's1', 'p1', LIBRARY, 'step-down', 'step-15', '')).toEqual(before());
+    expect(allowed(allowed())).toEqual(allowed());
+  });
+  it('is changed and taken out by its movement', () => {
+    expect(of(setAllowed(allowed(), 's1', 'p1', 'squat', { reps_low: 4 }))[0]).toMatchObject({ reps_low: 4 });
+    expect(of(removeAllowed(allowed(), 's1', 'p1', 'squat'))).toEqual([]);
+  });
+  it('is no longer beside what it has become', () => expect(of(putInstead(allowed(), 's1', 'p1', LIBRARY, 'squat', 'free'))).toEqual([]));
 });

@@ -1,7 +1,8 @@
 /** Another exercise in the place of a prescribed one: what the library is asked, and how the dose is carried over. Pure. */
-import type { Prescription, ProgramContent } from '../../shared/program';
+import type { Alternative, Prescription, ProgramContent } from '../../shared/program';
 import { variantOf, type Library, type Variant } from '../exercises/entry';
 import { sessionOf, setPrescription, usualDose } from './edit';
+import { TITLE_LETTERS_MAX } from './limits';
 
 /** What the other exercise must do; empty: no wish. */
 export interface Wish {
@@ -43,14 +44,44 @@ function load(was: Prescription, before: Variant | undefined, rung: Variant): nu
 
 /** The other exercise under the same key, so that the client is told what stands instead of what. Rest and note stay. */
 export function putInstead(content: ProgramContent, session: string, key: string, library: Library, code: string, variant: string): ProgramContent {
-  const circuit = sessionOf(content, session);
-  const was = circuit?.kind === 'circuit' ? circuit.prescriptions.find((one) => one.key === key) : undefined;
+  const was = prescribedAt(content, session, key);
   const rung = variantOf(library.get(code), variant);
   if (!was || !rung) return content;
   const dose = carried(was, rung);
   return setPrescription(content, session, key, {
-    exercise: code, variant, sides: rung.sides, ...dose,
+    alternatives: (was.alternatives ?? []).filter((one) => one.exercise !== code), exercise: code, variant, sides: rung.sides, ...dose,
     load_kg: load(was, variantOf(library.get(was.exercise), was.variant), rung),
     tempo_down_s: dose.hold_s === null ? was.tempo_down_s : null,
   });
+}
+
+const prescribedAt = (content: ProgramContent, session: string, key: string): Prescription | undefined => {
+  const circuit = sessionOf(content, session);
+  return circuit?.kind === 'circuit' ? circuit.prescriptions.find((one) => one.key === key) : undefined;
+};
+
+/** As many as the server takes of what may be done instead of one exercise. */
+export const ALTERNATIVES_MAX = 3;
+export const mayAllow = (one: Prescription, code: string): boolean =>
+  (one.alternatives ?? []).length < ALTERNATIVES_MAX && code !== one.exercise && !one.alternatives?.some((each) => each.exercise === code);
+
+/** The other exercise beside this one, for the client to choose, with a dose carried over as far as it fits. */
+export function allowInstead(content: ProgramContent, session: string, key: string, library: Library, code: string, variant: string, reason: string): ProgramContent {
+  const was = prescribedAt(content, session, key);
+  const rung = variantOf(library.get(code), variant);
+  if (!was || !rung || !mayAllow(was, code)) return content;
+  const load_kg = load(was, variantOf(library.get(was.exercise), was.variant), rung);
+  const other: Alternative = { exercise: code, variant, sides: rung.sides, ...carried(was, rung), load_kg, reason: reason.slice(0, TITLE_LETTERS_MAX) };
+  return setPrescription(content, session, key, { alternatives: [...(was.alternatives ?? []), other] });
+}
+
+/** Changes fields of one of them. */
+export function setAllowed(content: ProgramContent, session: string, key: string, code: string, fields: Partial<Alternative>): ProgramContent {
+  const all = prescribedAt(content, session, key)?.alternatives ?? [];
+  return setPrescription(content, session, key, { alternatives: all.map((one) => (one.exercise === code ? { ...one, ...fields } : one)) });
+}
+
+export function removeAllowed(content: ProgramContent, session: string, key: string, code: string): ProgramContent {
+  const all = prescribedAt(content, session, key)?.alternatives ?? [];
+  return setPrescription(content, session, key, { alternatives: all.filter((one) => one.exercise !== code) });
 }

@@ -1,6 +1,6 @@
 /** Short facts in words: of a session, of a planned week, of a dose. */
 import { doseWords } from '../../shared/dose';
-import type { Prescription, Session } from '../../shared/program';
+import { instead, type Prescription, type Session } from '../../shared/program';
 import { distance, height, mass } from '../../shared/units';
 import { variantOf, type Library } from '../exercises/entry';
 import { e } from './words';
@@ -26,9 +26,14 @@ const restWords = (one: Prescription): string => (one.rest_s ? e('restWords', { 
 const hasDose = (one: Prescription): boolean => one.hold_s !== null || one.reps_low !== null;
 const doseOrOpen = (one: Prescription): string => (hasDose(one) ? doseWords(one) : e('openDose'));
 
+/** "or instead Squat, free, 6 to 8", once for each that is allowed. */
+export const insteadWords = (one: Prescription, library: Library): string =>
+  (one.alternatives ?? []).map((each) => instead(one, each)).map((other) =>
+    e('orInstead', { what: `${exerciseName(other, library)}, ${variantName(other, library)}, ${doseOrOpen(other)}` })).join(', ');
+
 /** "20 cm, 8 to 10 each side, rest 45 s" with its note. */
 export function prescriptionWords(one: Prescription, library: Library): string {
-  return [variantName(one, library), doseOrOpen(one), restWords(one), one.note].filter(Boolean).join(', ');
+  return [variantName(one, library), doseOrOpen(one), restWords(one), one.note, insteadWords(one, library)].filter(Boolean).join(', ');
 }
 
 /** What the published version said where this one says otherwise; null where they agree. */
@@ -39,6 +44,7 @@ export function wasWords(was: Prescription, now: Prescription, library: Library)
     doseOrOpen(was) !== doseOrOpen(now) ? doseOrOpen(was) : '',
     was.rest_s !== now.rest_s ? restWords(was) : '',
     was.note !== now.note ? was.note || e('noNote') : '',
+    insteadWords(was, library) !== insteadWords(now, library) ? insteadWords(was, library) || e('noInstead') : '',
   ];
   return parts.filter(Boolean).join(', ') || null;
 }

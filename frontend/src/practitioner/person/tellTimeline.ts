@@ -24,16 +24,20 @@ function sessionWords(body: Body, names: Names): string {
   return names.get(id) ?? t('sessionOf', { day: dayShort(id.slice(0, 10)) });
 }
 
+const plain = (code: string): string => code.replaceAll('-', ' ');
+/** Names what was done in the place of the prescribed movement. */
+const withMovement = (told: string, body: Body): string => (body.exercise ? `${told} ${t('told_instead', { exercise: plain(text(body, 'exercise')) })}` : told);
+
 /** One entry, or several of a kind that is told together. */
 export function tell(item: TimelineItem, n: number, names: Names): string {
   const { kind, body } = item;
   const session = sessionWords(body, names);
   switch (kind) {
-    case 'set_ticked': return t('told_sets', { n, session });
+    case 'set_ticked': return withMovement(t('told_sets', { n, session }), body);
     case 'set_unticked': return t('told_set_unticked', { n, session });
-    case 'set_left_out': return t('told_set_left_out', { n, session, reason: t(`reason_${body.reason as 'pain'}`) });
+    case 'set_left_out': return withMovement(t('told_set_left_out', { n, session, reason: t(`reason_${body.reason as 'pain'}`) }), body);
     case 'session_started': return capital(t('told_session_started', { session }));
-    case 'variant_swapped': return t('told_variant_swapped', { session, variant: text(body, 'to_variant') });
+    case 'variant_swapped': return body.exercise ? t('told_movement_swapped', { session, exercise: plain(text(body, 'exercise')), variant: plain(text(body, 'to_variant')) }) : t('told_variant_swapped', { session, variant: text(body, 'to_variant') });
     case 'session_finished': return capital(t('told_session_finished', { session, effort: number(body, 'effort'), minutes: number(body, 'minutes') }));
     case 'walk_logged': return t('told_walk_logged', {
       distance: distance(number(body, 'distance_km')), ascent: height(number(body, 'ascent_m')), descent: height(number(body, 'descent_m')),
@@ -48,7 +52,7 @@ export function tell(item: TimelineItem, n: number, names: Names): string {
   }
 }
 
-const groupKey = ({ kind, local_date, body }: TimelineItem) => [kind, local_date, body.planned_id, kind === 'set_left_out' ? body.reason : ''].join('|');
+const groupKey = ({ kind, local_date, body }: TimelineItem) => [kind, local_date, body.planned_id, body.exercise, kind === 'set_left_out' ? body.reason : ''].join('|');
 
 /** Runs of entries that are told as one sentence. */
 function runs(items: readonly TimelineItem[]): TimelineItem[][] {

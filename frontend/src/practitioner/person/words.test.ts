@@ -66,7 +66,7 @@ describe('timeline', () => {
   it('has a sentence for every kind, with nothing left unfilled', () => {
     const items = [
       item('session_started', '2026-11-23', { planned_id: '2026-11-20.1' }), item('set_unticked', '2026-11-23', { planned_id: '2026-11-23.1' }),
-      item('set_left_out', '2026-11-23', { planned_id: '2026-11-23.1', reason: 'too_hard' }), item('variant_swapped', '2026-11-23', { to_variant: 'rail' }),
+      item('set_left_out', '2026-11-23', { planned_id: '2026-11-23.1', reason: 'too_hard' }), item('variant_swapped', '2026-11-23', { to_variant: 'rail' }), item('variant_swapped', '2026-11-23', { exercise: 'squat', to_variant: 'free' }), item('set_ticked', '2026-11-23', { exercise: 'squat' }),
       item('walk_logged', '2026-11-23', { distance_km: 7.6, ascent_m: 250, descent_m: 250, minutes: 147, pack_kg: 4 }),
       item('pain_reported', '2026-11-23', { rating: 5, region: 'knee', side: 'right', when: 'during', aspect: 'front' }),
       item('symptom_reported', '2026-11-23', { symptom: 'calf_swelling' }), item('entry_withdrawn', '2026-11-23', {}), item('message_read', '2026-11-23', {}),

@@ -8,7 +8,7 @@ import { Stepper } from '../../../shared/form/Stepper';
 import { PlannedDay } from '../../../shared/marks/PlannedDay';
 import { navigate } from '../../../shared/router';
 import { Trouble } from '../../parts/Kept';
-import { because, exerciseName, sessionPath } from '../../parts/names';
+import { because, nameToday, sessionPath } from '../../parts/names';
 import { BackLink, Screen } from '../../parts/Screen';
 import { useDraft } from '../../parts/useDraft';
 import { day, firstName, progressFor } from '../../phone';
@@ -45,7 +45,7 @@ function NotLaid({ planned }: { planned: Planned }) {
     <>
       {sets.filter((set) => left_out.has(set.key)).map((set) => (
         <p key={set.key} class="note soft">
-          {t('afterLeftOut', { exercise: exerciseName(planned, set.prescription), round: set.round, reason: because(left_out.get(set.key) ?? '') })}
+          {t('afterLeftOut', { exercise: nameToday(planned, set.prescription, progressFor(planned.planned_id)), round: set.round, reason: because(left_out.get(set.key) ?? '') })}
         </p>
       ))}
       {open > 0 && <p class="note soft">{t('afterOpen', { n: open })}</p>}

@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
 import { Choices } from '../../../shared/form/Choices';
 import { movementsOf, NO_MOVEMENT } from '../../care/link';
-import { exerciseName } from '../../parts/names';
+import { nameToday } from '../../parts/names';
+import { progressFor } from '../../phone';
 import { t } from '../../words';
 import { movementOf, type About, type PainDraft } from './report';
 
@@ -23,11 +24,11 @@ export function Movement({ about, draft, tried, change }: MovementProps) {
   if (!asking && known && chosen === card) {
     return (
       <p>
-        {t('painAbout')} <b>{exerciseName(planned, known)}</b> <button type="button" class="link tap" onClick={() => setAsking(true)}>{t('painAboutChange')}</button>
+        {t('painAbout')} <b>{nameToday(planned, known, progressFor(planned.planned_id))}</b> <button type="button" class="link tap" onClick={() => setAsking(true)}>{t('painAboutChange')}</button>
       </p>
     );
   }
-  const options = movements.map((one) => ({ value: one.key, label: exerciseName(planned, one) }));
+  const options = movements.map((one) => ({ value: one.key, label: nameToday(planned, one, progressFor(planned.planned_id)) }));
   return (
     <Choices
       legend={t('painWhich')}

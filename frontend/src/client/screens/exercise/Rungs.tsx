@@ -10,15 +10,17 @@ interface RungsProps {
   planned: Planned;
   prescription: Prescription;
   exercise: Exercise | null;
+  /** It is done instead of the prescribed movement. */
+  instead: boolean;
   /** The variant in use. */
   now: string;
 }
 
 /** The ladder around today's variant: harder above, easier below, as on a slope. A swap asks nothing and holds for this session. */
-export function Rungs({ planned, prescription, exercise, now }: RungsProps) {
+export function Rungs({ planned, prescription, instead, exercise, now }: RungsProps) {
   const rungs = rungsAround(exercise, now);
   if (!rungs.now) return null;
-  const take = (to: Variant) => void swap(planned, prescription.key, now, to.variant);
+  const take = (to: Variant) => void swap(planned, prescription.key, now, to.variant, instead ? prescription.exercise : undefined);
   const row = (rung: Variant | null, word: 'harder' | 'easier') =>
     rung ? <Rung rung={rung} word={t(word)} back={rung.variant === prescription.variant} onTake={() => take(rung)} /> : <p class="note soft">{t(word === 'harder' ? 'hardest' : 'easiest')}</p>;
   return (

@@ -7,7 +7,7 @@ import { Field } from '../../../shared/form/Field';
 import { Stepper } from '../../../shared/form/Stepper';
 import { navigate } from '../../../shared/router';
 import { Trouble } from '../../parts/Kept';
-import { exerciseName } from '../../parts/names';
+import { nameToday } from '../../parts/names';
 import { BackLink, Screen } from '../../parts/Screen';
 import { useDraft } from '../../parts/useDraft';
 import { day, progressFor } from '../../phone';
@@ -33,7 +33,7 @@ interface FormProps {
 function Sets({ planned, entry, tried, change }: Omit<FormProps, 'minutes'>) {
   const sets = setsOf(planned.session);
   if (sets.length === 0) return null;
-  const options = sets.map((set) => ({ value: set.key, label: t('catchSet', { exercise: exerciseName(planned, set.prescription), round: set.round }) }));
+  const options = sets.map((set) => ({ value: set.key, label: t('catchSet', { exercise: nameToday(planned, set.prescription, progressFor(planned.planned_id)), round: set.round }) }));
   const none = tried && entry.sets.length === 0;
   return (
     <div>

@@ -5,6 +5,7 @@ import { progressFor } from '../../phone';
 import { attempt, withdraw } from '../../session/actions';
 import { windowOf } from '../../session/day';
 import { lastOf } from '../../session/log';
+import { movementDone } from '../../session/library';
 import type { Planned } from '../../session/plan';
 import { setsOf } from '../../session/progress';
 
@@ -36,7 +37,7 @@ async function writeSets(planned: Planned, entry: CatchUp): Promise<void> {
     const set = { ...about, prescription: prescription.key, round };
     if (entry.sets.includes(key) === done.has(key)) continue;
     if (done.has(key)) await record('set_unticked', set);
-    else await record('set_ticked', { ...set, variant: swaps[prescription.key] ?? prescription.variant });
+    else await record('set_ticked', { ...set, ...movementDone(prescription, swaps[prescription.key]) });
   }
 }
 

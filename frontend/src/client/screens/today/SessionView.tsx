@@ -3,7 +3,7 @@ import { program, sessions } from '../../../outbox';
 import { Button, ButtonLink } from '../../../shared/form/Button';
 import { Arrow } from '../../../shared/marks/marks';
 import { navigate } from '../../../shared/router';
-import { answersWords, exerciseName, sessionNote, sessionPath, setPath, walkWords } from '../../parts/names';
+import { answersWords, exerciseName, nameToday, sessionNote, sessionPath, setPath, walkWords } from '../../parts/names';
 import { RestBar } from '../../parts/RestBar';
 import { findPlanned, isFromEarlier, plan, progressFor, stonesFromEarlier } from '../../phone';
 import { changedSince } from '../../session/changed';
@@ -94,7 +94,7 @@ function MainStep({ planned }: { planned: Planned }) {
   if (!next) return <ButtonLink kind="main" to={`${sessionPath(planned_id)}/after`}>{t('finishMain')} <Arrow /></ButtonLink>;
   return (
     <ButtonLink kind="main" to={setPath(planned_id, next.prescription.key, next.round)}>
-      {t('see', { exercise: exerciseName(planned, next.prescription) })} <Arrow />
+      {t('see', { exercise: nameToday(planned, next.prescription, progressFor(planned.planned_id)) })} <Arrow />
     </ButtonLink>
   );
 }

@@ -7,7 +7,7 @@ import { largeText } from '../../largeText';
 import { progressFor } from '../../phone';
 import { straightList } from '../../prefs';
 import { press } from '../../session/actions';
-import { doseFor, findExercise } from '../../session/library';
+import { doneToday, doseFor, findExercise } from '../../session/library';
 import type { Planned } from '../../session/plan';
 import { nextSet, setsOf, type Progress, type SetPlace } from '../../session/progress';
 import { t } from '../../words';
@@ -16,14 +16,14 @@ import { t } from '../../words';
 const FOLD_FROM_SETS = 17;
 
 export function doseInUse(planned: Planned, { prescription }: SetPlace, progress: Progress) {
-  const ladder = findExercise(planned.version.exercises, prescription.exercise)?.ladder ?? [];
-  const taken = progress.swaps[prescription.key];
-  return doseFor(prescription, ladder.find((rung) => rung.variant === taken) ?? null);
+  const { as, variant } = doneToday(prescription, progress.swaps[prescription.key]);
+  const ladder = findExercise(planned.version.exercises, as.exercise)?.ladder ?? [];
+  return doseFor(as, ladder.find((rung) => rung.variant === variant) ?? null);
 }
 
 function toStone(planned: Planned, set: SetPlace, progress: Progress, next: string | null): TrailSet {
   const dose = doseInUse(planned, set, progress);
-  const exercise = exerciseName(planned, set.prescription);
+  const exercise = exerciseName(planned, dose);
   const state = progress.done.has(set.key) ? 'laid' : progress.left_out.has(set.key) ? 'left-out' : set.key === next ? 'next' : 'todo';
   const rounds = (planned.session as Circuit).rounds;
   return {

@@ -60,7 +60,7 @@ export function editedDose(then: Prescription, typed: Typed): Prescription | und
 
 export function acceptOf({ first }: Ready, typed: Typed): Choice {
   const edited = first.then && editedDose(first.then, typed);
-  return { suggestion_id: first.id, action: 'accept', reason: '', edited: edited ? { ...edited, rest_s: edited.rest_s ?? 0 } : null };
+  return { suggestion_id: first.id, action: 'accept', reason: '', edited: edited ? { ...edited, rest_s: edited.rest_s ?? 0, alternatives: edited.alternatives ?? [] } : null };
 }
 
 export const declineOf = ({ all }: Ready, reason: string): Choice[] => all.map(({ id }) => ({ suggestion_id: id, action: 'decline', reason, edited: null }));

@@ -8,6 +8,8 @@ export default {
   told_sets: { one: '{n} Satz abgehakt in: {session}.', other: '{n} Sätze abgehakt in: {session}.' },
   told_set_unticked: { one: '{n} Haken zurückgenommen in: {session}.', other: '{n} Haken zurückgenommen in: {session}.' },
   told_set_left_out: { one: '{n} Satz ausgelassen in: {session}, Grund: {reason}.', other: '{n} Sätze ausgelassen in: {session}, Grund: {reason}.' },
+  told_movement_swapped: 'In: {session} wurde eine andere Bewegung gewählt, wie erlaubt: {exercise}, {variant}.',
+  told_instead: 'Stattdessen gemacht: {exercise}.',
   told_variant_swapped: 'In: {session} wurde eine andere Variante gewählt: {variant}.',
   told_session_finished: '{session} wurde beendet: Anstrengung {effort} von 10, {minutes} Minuten.',
   told_walk_logged: 'Eine Wanderung: {distance}, {ascent} hinauf, {descent} hinab, {minutes} Minuten, {pack} getragen.',

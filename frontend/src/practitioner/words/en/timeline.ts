@@ -9,6 +9,8 @@ export default {
   told_sets: { one: '{n} set ticked in {session}.', other: '{n} sets ticked in {session}.' },
   told_set_unticked: { one: '{n} tick taken back in {session}.', other: '{n} ticks taken back in {session}.' },
   told_set_left_out: { one: '{n} set left out in {session}: {reason}.', other: '{n} sets left out in {session}: {reason}.' },
+  told_movement_swapped: 'In {session} another movement was taken, as allowed: {exercise}, {variant}.',
+  told_instead: 'Done instead: {exercise}.',
   told_variant_swapped: 'In {session} another variant was taken: {variant}.',
   told_session_finished: '{session} was finished: effort {effort} of 10, {minutes} minutes.',
   told_walk_logged: 'A walk: {distance}, {ascent} up, {descent} down, {minutes} minutes, {pack} carried.',
