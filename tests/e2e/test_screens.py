@@ -114,6 +114,8 @@ def _desk_paths(demo: Demo) -> dict[str, str]:
         "load": f"/desk/clients/{emil}/load",
         "readiness": f"/desk/clients/{emil}/readiness",
         "readiness without a trip": f"/desk/clients/{marek}/readiness",
+        "trip": f"/desk/clients/{emil}/trip",
+        "trip without legs": f"/desk/clients/{marek}/trip",
         "sources": "/desk/sources",
         "program": f"/desk/clients/{emil}/program",
         "first program": f"/desk/clients/{marek}/program",

@@ -12,8 +12,9 @@ from steadfoot.checkins.schemas import SyncBody
 from steadfoot.checkins.service import sync
 from steadfoot.core.clock import local_date
 from steadfoot.core.database import Database
+from steadfoot.demo import traverse
 from steadfoot.demo.diary import Diary, Entry
-from steadfoot.demo.people import EMAIL, PEOPLE, PRACTICE, PRACTITIONER, ZONE, Person
+from steadfoot.demo.people import EMAIL, PEOPLE, PRACTICE, PRACTITIONER, RIDGE, ZONE, Person
 from steadfoot.demo.readiness import prepare
 from steadfoot.identity import service as identity
 from steadfoot.identity.access import DeviceAccess, PractitionerAccess
@@ -27,6 +28,7 @@ from steadfoot.programs.schemas import FromTemplateBody
 from steadfoot.programs.service import planned_between, publish, versions_of
 from steadfoot.programs.templates import lay_out, template_of
 from steadfoot.rules.screening import Intensity
+from steadfoot.trips import service as trips
 
 PASSWORD = "five huts over one ridge"
 _ZONE = ZoneInfo(ZONE)
@@ -92,6 +94,8 @@ def _live(
         return client_id
     _screen(session, access, client_id, person, begun)
     _publish_versions(session, access, client_id, person, first, today, begun)
+    if person.trip == RIDGE:
+        trips.save(session, access, client_id, traverse.trip(), None, begun)
     if person.paired:
         device = _pair(session, access, client_id, begun)
         planned = planned_between(versions_of(session, access.practice_id, client_id), first, today)
@@ -109,6 +113,7 @@ def _take_on(session: Session, access: PractitionerAccess, person: Person, today
         birth_year=today.year - person.age,
         kit=list(person.kit),  # type: ignore[arg-type]
         usual_pain=person.usual_pain,
+        body_mass_kg=person.body_mass_kg,
     )
     return identity.create_client(session, access, body, at).id
 

@@ -24,6 +24,7 @@ class Person:
         trip_in_weeks: when the trip begins, from today.
         paired: whether a phone was paired.
         cleared_by: who gave the go-ahead that their health asked for; None: none was needed.
+        body_mass_kg: without a pack.
     """
 
     name: str
@@ -37,6 +38,7 @@ class Person:
     kit: tuple[str, ...] = _ALL_KIT
     paired: bool = True
     cleared_by: str | None = None
+    body_mass_kg: float = 68.0
 
 
 PEOPLE = (
@@ -53,6 +55,7 @@ PEOPLE = (
             notes={7: "Knee was fine on the way up. Only going down."},
         ),
         usual_pain=1,
+        body_mass_kg=79,
     ),
     Person(
         "Greta Sommerfeld",

@@ -42,6 +42,9 @@ export interface LibraryVariant {
 export interface Message { id: string; from: string; text: string; sent_at: string; flag_id?: string | null }
 export interface FlagAnswer { flag_id: string; action: string; event_ids?: string[]; message?: string | null; decided_at: string }
 
+/** The days of the trip in brief; metres are null where nobody knows them. */
+export interface Trip { legs: { day: number; name: string; distance_km: number; ascent_m: number | null; descent_m: number | null }[] }
+
 export interface Feed {
   practice: Practice | null;
   settings: Settings | null;
@@ -50,6 +53,8 @@ export interface Feed {
   olderPrograms: Program[];
   messages: Message[];
   answers: FlagAnswer[];
+  /** Not there on phones that were paired before trips were sent. */
+  trip?: Trip;
 }
 export const NO_FEED: Feed = { practice: null, settings: null, program: null, olderPrograms: [], messages: [], answers: [] };
 /** How many older versions stay on the phone: a session begun under one is finished under it. House value. */
@@ -66,6 +71,7 @@ function applyChange(feed: Feed, { kind, body }: Change): Feed {
   if (kind === 'practice') return { ...feed, practice: body as unknown as Practice };
   if (kind === 'settings') return { ...feed, settings: body as unknown as Settings };
   if (kind === 'program') return withProgram(feed, body as unknown as Program);
+  if (kind === 'trip') return { ...feed, trip: body as unknown as Trip };
   if (kind === 'message') return { ...feed, messages: added(feed.messages, body as unknown as Message, (m) => m.id) };
   if (kind === 'flag_answer') return { ...feed, answers: added(feed.answers, body as unknown as FlagAnswer, (a) => `${a.flag_id} ${a.decided_at}`) };
   return feed;

@@ -42,6 +42,7 @@ const feed = signal<Feed>(NO_FEED);
 export const practice = computed(() => feed.value.practice);
 export const settings = computed(() => feed.value.settings);
 export const program = computed(() => feed.value.program);
+export const trip = computed(() => feed.value.trip ?? null);
 export const olderPrograms = computed(() => feed.value.olderPrograms);
 export const messages = computed(() => feed.value.messages);
 export const answers = computed(() => feed.value.answers);

@@ -2,7 +2,9 @@
 
 import gzip
 import io
+import json
 import tracemalloc
+from pathlib import Path
 
 import pytest
 
@@ -211,3 +213,15 @@ def test_more_than_a_million_points_are_refused(monkeypatch):
     assert read(track(TWO)).route.points == 2
     with pytest.raises(gpx.TooManyPoints):
         read(track(TWO + '<trkpt lat="1" lon="1"/>'))
+
+
+VECTORS = Path(__file__).parents[2] / "vectors"
+
+
+@pytest.mark.parametrize("name", sorted(json.loads((VECTORS / "gpx_walks.json").read_text())))
+def test_what_the_phone_says_of_a_recorded_walk_is_what_the_practice_says(name):
+    said = json.loads((VECTORS / "gpx_walks.json").read_text())[name]
+    with (VECTORS / "gpx" / name).open("rb") as file:
+        route = gpx.read(file).route
+    assert route.distance_m / 1000 == pytest.approx(said["distance_km"])
+    assert (route.ascent_m, route.descent_m) == pytest.approx((said["ascent_m"], said["descent_m"]))

@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
-import { earlier, program } from '../../outbox';
+import { earlier, program, trip } from '../../outbox';
 import { addDays, dayAndMonth, daysBetween, mondayOf, type LocalDate } from '../../shared/dates';
 import { Button } from '../../shared/form/Button';
 import { Cairn } from '../../shared/marks/marks';
 import { Ridge } from '../../shared/ridge/Ridge';
+import { distance, height } from '../../shared/units';
 import { sessionNote } from '../parts/names';
 import { Screen } from '../parts/Screen';
 import { day, firstName, now, plan, progress } from '../phone';
@@ -70,6 +71,19 @@ function Tomorrow() {
   );
 }
 
+/** The days of the trip in brief, so that the person knows what they train for. */
+function TripDays() {
+  const legs = trip.value?.legs ?? [];
+  if (legs.length === 0) return null;
+  const climbs = ({ ascent_m: up, descent_m: down }: (typeof legs)[number]) => (up === null || down === null ? t('tripHeightsUnknown') : t('tripUpDown', { up: height(up), down: height(down) }));
+  return (
+    <section class="block">
+      <h2>{t('tripDays')}</h2>
+      {legs.map((leg, i) => <p key={i}><b>{leg.name ? t('tripDayNamed', { n: leg.day, name: leg.name }) : t('tripDay', { n: leg.day })}</b> <small class="soft">{distance(leg.distance_km)}, {climbs(leg)}</small></p>)}
+    </section>
+  );
+}
+
 /** "Week 10 of 16" and the days to go. */
 function Where() {
   const [first, last] = [plan.value[0]?.day.date, plan.value.at(-1)?.day.date];
@@ -95,6 +109,7 @@ export function Season() {
       <Picture />
       <Weeks />
       <Tomorrow />
+      <TripDays />
     </Screen>
   );
 }

@@ -5,6 +5,7 @@ import health from './en/health';
 import kit from './en/kit';
 import pages from './en/pages';
 import session from './en/session';
+import walk from './en/walk';
 
-const en = { ...frame, ...session, ...care, ...health, ...pages, ...kit } as const;
+const en = { ...frame, ...session, ...walk, ...care, ...health, ...pages, ...kit } as const;
 export default en;

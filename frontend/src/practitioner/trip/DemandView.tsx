@@ -8,7 +8,7 @@ import { hours, kcal, percent, shown } from './words';
 const orUnknown = (value: number | null, show: (value: number) => string): string => (value === null ? t('trpNotKnown') : show(value));
 
 const Days = ({ days }: Pick<Demand, 'days'>) => (
-  <div class="table-scroll" role="region" aria-labelledby="demand" tabIndex={0}>
+  <div class="table-scroll" role="region" aria-label={t('trpDays')} tabIndex={0}>
     <table class="plain">
       <thead><tr><th scope="col">{t('trpDay')}</th><th scope="col">{t('trpDistance')}</th><th scope="col">{t('trpAscent')}</th><th scope="col">{t('trpDescent')}</th><th scope="col">{t('trpTime')}</th><th scope="col">{t('trpEnergy')}</th><th scope="col">{t('trpDownWork')}</th></tr></thead>
       <tbody>
@@ -51,7 +51,7 @@ export function DemandView({ client, demand }: { client: string; demand: Demand 
       <Days days={demand.days} />
       <Basis client={client} demand={demand} />
       <p class="urgent">{t('trpCaution')}</p>
-      <div class="screen-only">{demand.sources.map((code) => <Citation key={code} code={code} />)}</div>
+      <div class="screen-only trip-sources">{demand.sources.map((code) => <Citation key={code} code={code} />)}</div>
     </section>
   );
 }

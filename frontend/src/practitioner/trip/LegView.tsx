@@ -12,7 +12,7 @@ const RULE_M = 5;
 /** What the smoothing of heights did: ascent by each threshold, in a sentence. */
 function Counted({ file }: { file: FromFile }) {
   if (file.counted.length === 0) return <p>{t('trpHeightsUnknown')}</p>;
-  const each = file.counted.filter(({ threshold_m }) => threshold_m !== RULE_M).map((one) => t('trpCountedOne', { threshold: height(one.threshold_m, 'metric'), up: height(one.ascent_m), down: height(one.descent_m) }));
+  const each = file.counted.filter(({ threshold_m }) => threshold_m !== RULE_M).map((one) => t('trpCountedOne', { threshold: one.threshold_m, up: height(one.ascent_m), down: height(one.descent_m) }));
   return <p class="note soft">{t('trpCounted', { threshold: RULE_M, each: each.join('; ') })} {file.points_with_height < file.points && t('trpHeightsSome', { with: shown(file.points_with_height), all: shown(file.points) })}</p>;
 }
 

@@ -4,6 +4,8 @@ import { t } from '../words';
 import { layProfile, type Frame } from './layProfile';
 
 const LETTERS = 'abc';
+/** Letters of descents that lie together stand above each other, px. */
+const LETTER_PX = 14;
 const TOP_PX = 24;
 const FOOT_PX = 24;
 /** Left of the picture, px: the heights are written there. */
@@ -27,7 +29,7 @@ export function Profile({ file, km, slopes, frame }: { file: FromFile; km: numbe
       {areas.map((path) => <path key={path} class="area" d={path} />)}
       {lines.map((path) => <path key={path} class="way" d={path} />)}
       {unknown.map(([from, to]) => <path key={from} class="unknown" d={`M${from} ${ground}H${to}`} />)}
-      {steep.map(({ path, x, y }, i) => <g key={path} class="steep"><path d={path} /><text x={x} y={y - 8}>{LETTERS[i]}</text></g>)}
+      {steep.map(({ path, x, y }, i) => <g key={path} class="steep"><path d={path} /><text x={x} y={y - 8 - i * LETTER_PX}>{LETTERS[i]}</text></g>)}
       <path class="ground" d={`M0 ${ground}H${end}`} />
       {file.highest_m !== null && <text class="at" x="-8" y="5">{height(frame.highM)}</text>}
       {file.lowest_m !== null && <text class="at" x="-8" y={ground}>{height(frame.lowM)}</text>}

@@ -43,7 +43,7 @@ export function TripFields({ editing, trip }: { editing: Editing; trip: Trip }) 
   const { form, problems, change } = editing;
   const errors = Object.fromEntries(Object.entries(problems).map(([name, problem]) => [name, summaryLine(name, problem)]));
   return (
-    <section aria-labelledby="legs" class="screen-only">
+    <section aria-labelledby="legs">
       <h2 id="legs">{t('trpLegs')}</h2>
       <form noValidate onSubmit={(event) => { event.preventDefault(); void editing.save(); }}>
         <ErrorSummary errors={errors} attempt={editing.attempt} />

@@ -34,12 +34,15 @@ function Body({ client, trip, etag, demand }: { client: string; trip: Trip; etag
   return (
     <>
       <Goal client={client} trip={trip} />
-      <section aria-labelledby="route" class="screen-only">
-        <h2 id="route">{t('trpRoute')}</h2>
-        <Upload client={client} onRead={take} />
-        {reading && editing.changed && <Remarks remarks={reading.remarks} />}
-      </section>
-      <TripFields editing={editing} trip={trip} />
+      <details class="screen-only" open={editing.changed || trip.legs.length === 0}>
+        <summary>{t('trpChange')}</summary>
+        <section aria-labelledby="route">
+          <h2 id="route">{t('trpRoute')}</h2>
+          <Upload client={client} onRead={take} />
+          {reading && editing.changed && <Remarks remarks={reading.remarks} />}
+        </section>
+        <TripFields editing={editing} trip={trip} />
+      </details>
       {trip.legs.length > 0 && (
         <>
           {editing.changed && <p class="banner screen-only">{t('trpShownSaved')}</p>}

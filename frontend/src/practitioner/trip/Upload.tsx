@@ -41,7 +41,7 @@ export function Upload(props: Props) {
     if (input.current && files?.length) input.current.files = files;
   };
   return (
-    <form class="route-drop screen-only" onDragOver={(event) => event.preventDefault()} onDrop={drop} onSubmit={(event) => { event.preventDefault(); void read(input.current?.files?.[0], cutOf(how, text)); }}>
+    <form class="route-drop" onDragOver={(event) => event.preventDefault()} onDrop={drop} onSubmit={(event) => { event.preventDefault(); void read(input.current?.files?.[0], cutOf(how, text)); }}>
       <div class="field">
         <label for="route-file">{t('trpFile')}</label>
         <span class="hint" id="route-hint">{t('trpFileHint')}</span>

@@ -13,6 +13,7 @@ import { day, progressFor } from '../../phone';
 import type { Planned } from '../../session/plan';
 import { t } from '../../words';
 import { effortEnds } from './After';
+import { WalkFile } from './WalkFile';
 import { readWalk, saveWalk, typedAsPlanned, typedFrom, WALK_FIELDS, type Typed, type WalkErrors, type WalkField } from './walk';
 
 const SHOW = { distance, height, mass } as const;
@@ -76,6 +77,7 @@ export function WalkEntry({ planned, on = day.value }: { planned: Planned | null
       where={<BackLink to="/">{t('today')}</BackLink>}
       foot={<><Trouble /><Button kind="main" wide onClick={() => void save()}>{t('saveWalk')}</Button><p class="note centered foot-note">{t('walkKept')}</p></>}
     >
+      {typed && <WalkFile onRead={change} />}
       {typed && <Form typed={typed} change={change} errors={tried ? (read?.errors ?? {}) : {}} walk={walk} />}
     </Screen>
   );

@@ -1,0 +1,12 @@
+/** The trip in brief, and a walk recorded elsewhere. */
+const walk = {
+  tripDays: 'Your trip', tripDay: 'Day {n}', tripDayNamed: 'Day {n}: {name}',
+  tripUpDown: '{up} up, {down} down', tripHeightsUnknown: 'heights not known',
+  walkFile: 'Recorded elsewhere? Take it from a GPX file', walkFileHint: 'It is read on this phone and stays here; only the numbers below are saved.',
+  walkFile_read: 'Read. Please look it over, then save.',
+  walkFile_too_large: 'This file is larger than any walk (20 MB). Please enter the numbers by hand.',
+  walkFile_not_gpx: 'This is not a GPX file that can be read. Please choose another, or enter the numbers by hand.',
+  walkFile_nowhere: 'A point in this file lies nowhere on Earth. Please enter the numbers by hand.',
+  walkFile_no_way: 'There is no walk in this file: fewer than two points, or too far on foot.',
+} as const;
+export default walk;
