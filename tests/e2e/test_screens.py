@@ -139,6 +139,8 @@ DESK_SCREENS = [
     "load",
     "readiness",
     "readiness without a trip",
+    "trip",
+    "trip without legs",
     "sources",
     "program",
     "first program",
