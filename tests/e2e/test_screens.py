@@ -143,6 +143,8 @@ DESK_SCREENS = [
     "readiness without a trip",
     "season",
     "first season",
+    "trip",
+    "trip without legs",
     "sources",
     "program",
     "first program",

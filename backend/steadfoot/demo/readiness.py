@@ -1,4 +1,4 @@
-"""What the invented practice knows of some people before their trip: bodies, tests, days of the trip, a signed note."""
+"""What the invented practice knows of some people before their trip: tests, days of the trip, a signed note."""
 
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
@@ -24,36 +24,20 @@ _SIDES = (TestSide.LEFT, TestSide.RIGHT)
 
 @dataclass(frozen=True, slots=True)
 class Prepared:
-    """Somebody before a trip: body, days as (name, km, m up, m down), pack in kg, tests by side or as one value."""
+    """Somebody before a trip: tests by side or as one value; days as (name, km, m up, m down) and kg on the back, where
+    the trip is not the traverse."""
 
     sex: Sex
-    height_cm: float
-    body_mass_kg: float
-    days: tuple[tuple[str, float, float, float], ...]
-    pack_kg: float
     tests: dict[TestCode, tuple[float, ...]]
+    days: tuple[tuple[str, float, float, float], ...] = ()
+    pack_kg: float = 0
     note: tuple[Verdict, str] | None = None
 
 
-_HARROWCOMB = (
-    ("Thornwater to Kettle Hut", 13, 850, 250),
-    ("Kettle Hut to Comb End", 12, 600, 550),
-    ("Over the Harrowcomb", 15, 900, 950),
-    ("Comb End to Lantern Hut", 11, 450, 700),
-    ("Down to Coldwell", 10, 200, 1100),
-)
-_LOOP = (("Thornwater to Lantern Hut", 6, 140, 60), ("Lantern Hut to Thornwater", 6, 60, 140))
-
 _PREPARED = {
-    "Emil Tarrow": Prepared(
-        Sex.MALE, 181, 84, _HARROWCOMB, 9, {TestCode.HEEL_RISE: (19, 25), TestCode.STEP_DOWN: (2, 4)}
-    ),
+    "Emil Tarrow": Prepared(Sex.MALE, {TestCode.HEEL_RISE: (19, 25), TestCode.STEP_DOWN: (2, 4)}),
     "Sanne Verhage": Prepared(
         Sex.FEMALE,
-        172,
-        66,
-        _HARROWCOMB,
-        9,
         {
             TestCode.HEEL_RISE: (26, 27),
             TestCode.STEP_DOWN: (0, 1),
@@ -63,11 +47,9 @@ _PREPARED = {
     ),
     "Freya Dunmore": Prepared(
         Sex.FEMALE,
-        164,
-        63,
-        _LOOP,
-        3,
         {TestCode.CHAIR_STAND: (13,), TestCode.STEP_DOWN: (1, 2), TestCode.STANCE_OPEN: (24, 29)},
+        (("Thornwater to Lantern Hut", 6, 140, 60), ("Lantern Hut to Thornwater", 6, 60, 140)),
+        3,
         (
             Verdict.ADAPT,
             "Distance is there, two days running are not, and she has not carried a pack. The hut brings the bags "
@@ -85,10 +67,9 @@ def prepare(
     if known is None:
         return
     client = identity.client_of(session, access.practice_id, client_id)
-    body = ClientPatch(sex=known.sex, height_cm=known.height_cm, body_mass_kg=known.body_mass_kg)
-    identity.update_client(session, client, body, None, now)
+    identity.update_client(session, client, ClientPatch(sex=known.sex), None, now)
     _test(session, access, client_id, known, today, now)
-    if trips.trip_of(session, access.practice_id, client_id) is None:
+    if known.days:
         legs = [
             LegBody(name=leg, day=day, distance_km=km, ascent_m=up, descent_m=down)
             for day, (leg, km, up, down) in enumerate(known.days, start=1)
