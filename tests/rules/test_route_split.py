@@ -35,6 +35,7 @@ def test_a_stretch_knows_the_height_at_its_start_even_after_what_is_left_over_ha
     for step, height_m in enumerate([100, 120, 140, 150]):
         recording.take(46 + step * 0.0006, 13, height_m)  # 67 m a step: two make a stretch, the last is left over
     (stretch,) = recording.route().stretches
+    assert recording.way_m == pytest.approx(stretch.length_m) == pytest.approx(200.2, abs=0.1)
     assert (stretch.height_m, stretch.rise_m) == (100, 50)
 
 
