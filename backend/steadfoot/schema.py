@@ -4,11 +4,12 @@ from sqlmodel import SQLModel
 
 from steadfoot.assessment import tables as assessment
 from steadfoot.checkins import tables as checkins
+from steadfoot.exercises import tables as exercises
 from steadfoot.identity import tables as identity
 from steadfoot.intake import tables as intake
 from steadfoot.monitoring import tables as monitoring
 from steadfoot.programs import tables as programs
 
-__all__ = ["METADATA", "assessment", "checkins", "identity", "intake", "monitoring", "programs"]
+__all__ = ["METADATA", "assessment", "checkins", "exercises", "identity", "intake", "monitoring", "programs"]
 
 METADATA = SQLModel.metadata

@@ -137,6 +137,7 @@ def test_a_program_carries_each_used_entry_once_and_whole():
     entries = service.entries_for(content)
     assert [entry["code"] for entry in entries] == ["step-down", "clam"]
     whole = [{key: value for key, value in rung.items() if key != "drawn"} for rung in entries[0]["ladder"]]
+    assert entries[0].pop("own") is None
     assert {**entries[0], "ladder": whole} == json.loads((FOLDER / "step-down.json").read_text())
 
 

@@ -73,6 +73,15 @@ def figure(code: str, variant: str, document: dict[str, Any]) -> Figure:
         movement = Movement.model_validate(document)
     except ValidationError as error:
         raise PoseFileBroken("; ".join(_faults(error))) from error
+    return figure_of(code, variant, movement)
+
+
+def figure_of(code: str, variant: str, movement: Movement) -> Figure:
+    """Answer the figure of a movement.
+
+    Raises:
+        PoseFileBroken: it does not hold together; the message begins with the field.
+    """
     _refuse_unknown_names(movement)
     _refuse_bad_times(movement)
     _refuse_floating(movement)
