@@ -106,5 +106,3 @@ def _with(figure: Figure, place: int, numbers: dict[str, float]) -> Figure:
 def _handles(sample: Sample, view: str) -> list[HandleOut]:
     spots = {name: on_paper(CAMERAS[view], sample, name) for name in HANDLES}
     return [HandleOut(point=name, x=round(float(x), 1), y=round(float(y), 1)) for name, (x, y) in spots.items()]
-
-

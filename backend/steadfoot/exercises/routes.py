@@ -71,9 +71,7 @@ def get_alternatives(
 
 
 @router.get("/exercises/{code}", operation_id="readExercise", response_model=Exercise, responses=_RESPONSES)
-def get_exercise(
-    code: str, practice_id: ByEither, session: ReadSession, if_none_match: IfNoneMatch = None
-) -> Response:
+def get_exercise(code: str, practice_id: ByEither, session: ReadSession, if_none_match: IfNoneMatch = None) -> Response:
     """One movement with its ladder of variants; doses in repetitions or seconds."""
     return _answer(service.exercise(code, library_of(session, practice_id)).model_dump_json().encode(), if_none_match)
 

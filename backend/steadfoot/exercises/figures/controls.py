@@ -40,6 +40,9 @@ PLACE = (-1.2, 1.2)
 """House, fractions of stature: how far from the middle of the picture hands, feet and pelvis may be put."""
 _TRUNK = [f"{part}.{name}" for part in ("spine", "neck") for name in ("flexion", "lean", "turn")]
 _TRUNK += [f"pelvis.{name}" for name in ("tilt", "lean", "turn")]
+_LEG = ("hip.0", "hip.1", "hip.2", "knee", "ankle", "toe")
+_ARM = ("shoulder.0", "shoulder.1", "shoulder.2", "elbow", "wrist")
+_FOOT = ("heading", "pitch", "knee_out")
 _SET_BY_ENGINE = ("fingers", "elbow")
 
 
@@ -57,9 +60,18 @@ class Control:
 
 def controls(figure: Figure, numbers: Mapping[str, float]) -> dict[str, Control]:
     """Answer what may be set in one key pose, by path; what the solver finds by itself is not among it."""
-    wanted = dict.fromkeys([*_TRUNK, *numbers])
+    limbs = [path for limb, way in figure.task.switches.limbs.items() for path in _limb(limb, way)]
+    wanted = dict.fromkeys([*_TRUNK, *limbs, *numbers])
     found = [_control(path, numbers.get(path, 0.0)) for path in wanted if path not in figure.task.unknowns]
     return {one.path: one for one in found if one}
+
+
+def _limb(limb: str, way: str) -> list[str]:
+    """Answer the numbers that a limb has, also those that no key has told yet."""
+    kind, side = limb.split(".")
+    if way == "angles":
+        return [f"{limb}.{name}" for name in (_LEG if kind == "leg" else _ARM)]
+    return [f"foot.{side}.{name}" for name in _FOOT] if kind == "leg" else []
 
 
 def _control(path: str, value: float) -> Control | None:

@@ -6,9 +6,12 @@ from typing import Any
 from steadfoot.exercises.figures.motion import Keys, Sample
 from steadfoot.exercises.figures.read import Figure, figure_of
 from steadfoot.exercises.figures.schema import Movement
+from steadfoot.exercises.figures.solve import kind
 
 PLACES = 4
 """House: decimals of a told number; 0.0001 of stature is 0.2 mm."""
+FAR = {"length": 2.0, "angle": 360.0}
+"""As far as a pose may say; a guess that ran off farther helps nobody."""
 _LIMBS = ("leg", "foot", "arm", "hand")
 _AIM = "aim."
 
@@ -61,4 +64,5 @@ def explicit(figure: Figure, keys: Keys, solved: Mapping[float, Sample] | None =
 
 def _with_found(figure: Figure, numbers: Mapping[str, float], sample: Sample | None) -> dict[str, float]:
     found = sample.solved.numbers if sample else {}
-    return dict(numbers) | {path: found[path] for path in figure.task.unknowns if path in found}
+    known = {path: found[path] for path in figure.task.unknowns if path in found}
+    return dict(numbers) | {path: value for path, value in known.items() if abs(value) < FAR[kind(path)]}

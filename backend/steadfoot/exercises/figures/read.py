@@ -1,6 +1,7 @@
 """Reads pose files: one a movement, with a patch for each variant. A fault names file, variant and field."""
 
 import json
+import re
 from dataclasses import dataclass
 from typing import Any
 
@@ -15,6 +16,12 @@ from steadfoot.exercises.figures.schema import Movement
 from steadfoot.exercises.figures.support import CONTACTS
 
 _OWN = {"code", "numbers", "variants"}
+_NUMBER = re.compile(
+    r"pelvis\.(x|y|z|turn|tilt|lean)|(spine|neck)\.(flexion|lean|turn)"
+    r"|foot(\.[LR])?\.(at\.[012]|heading|pitch|knee_out)|leg(\.[LR])?\.(hip\.[012]|knee|ankle|toe)"
+    r"|hand(\.[LR])?\.(at|fingers|elbow)\.[012]|arm(\.[LR])?\.(shoulder\.[012]|elbow|wrist)"
+)
+"""Paths of the numbers that a pose has."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -130,6 +137,8 @@ def _refuse_floating(movement: Movement) -> None:
 
 def _refuse_open_ends(movement: Movement, first: dict[str, float]) -> None:
     for unknown, condition in movement.solve.items():
+        if not _NUMBER.fullmatch(unknown):
+            raise PoseFileBroken(f"solve.{unknown}: a pose has no such number")
         if f"aim.{condition}" not in first:
             raise PoseFileBroken(f"solve.{unknown}: no aim for {condition} in the base or the first key")
         limb = {"knee": "foot", "elbow": "hand"}.get(condition.partition(".")[0])

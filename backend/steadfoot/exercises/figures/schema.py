@@ -9,6 +9,8 @@ Named = Annotated[str, StringConstraints(max_length=40)]
 Length = Annotated[float, Field(ge=-2, le=2)]
 Angle = Annotated[float, Field(ge=-360, le=360)]
 Place = tuple[Length, Length, Length]
+Extent = Annotated[float, Field(ge=0.001, le=2)]
+Size = tuple[Extent, Extent, Extent]
 Angles = tuple[Angle, Angle, Angle]
 Direction = tuple[Length, Length, Length]
 View = Literal["side", "front", "back", "quarter", "quarter-left"]
@@ -113,7 +115,7 @@ class Prop(Part):
 
     kind: Literal["box", "wall", "mat", "chair", "table", "rail", "pillow", "dumbbell", "band", "pack", "towel", "star"]
     at: Place | None = Field(None, description="Middle of its foot print on the floor.")
-    size: Place | None = Field(None, description="Depth along x, width along y, height.")
+    size: Size | None = Field(None, description="Depth along x, width along y, height.")
     faces: Angle = Field(0, description="Direction its front looks, turned from x toward y.")
     hands: list[Literal["L", "R"]] = Field([], max_length=2)
     ends: tuple[Named, Named] | None = Field(None, description="Named points that a band or towel joins.")
