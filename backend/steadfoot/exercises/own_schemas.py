@@ -80,6 +80,7 @@ class PreviewBody(Inward):
     view: View
     set: Annotated[dict[_Path, _Value], Field(max_length=PATHS_MAX, description="New numbers by path.")] = {}
     drag: Drag | None = None
+    mirror: JsonBool = Field(default=False, description="Do the same on the other side.")
     whole: JsonBool = Field(default=False, description="Draw and check the whole movement instead of the one key.")
 
 

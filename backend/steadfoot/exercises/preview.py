@@ -7,7 +7,7 @@ from steadfoot.core.problems import Invalid, not_found
 from steadfoot.exercises.drawings import poses
 from steadfoot.exercises.figures.animate import moving
 from steadfoot.exercises.figures.camera import CAMERAS
-from steadfoot.exercises.figures.controls import HANDLES, controls
+from steadfoot.exercises.figures.controls import HANDLES, controls, mirrored
 from steadfoot.exercises.figures.drag import dragged, on_paper, solved_at
 from steadfoot.exercises.figures.draw import still
 from steadfoot.exercises.figures.explicit import explicit
@@ -48,7 +48,10 @@ def preview(body: PreviewBody) -> PreviewOut:
     """
     figure = figure_or_refuse("own", body.movement, _POINTER)
     place = _place(figure, body)
-    numbers = _changed(figure, body, figure.task.keys.numbers[place])
+    before = figure.task.keys.numbers[place]
+    numbers = _changed(figure, body, before)
+    if body.mirror:
+        numbers |= mirrored(figure, before, numbers)
     figure = _with(figure, place, numbers)
     samples = _samples(figure)
     here, whole = samples[figure.task.keys.times[place]], move(figure.task) if body.whole else list(samples.values())

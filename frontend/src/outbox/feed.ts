@@ -20,6 +20,8 @@ export interface Program {
 /** A library entry as it came with the program (the API's `Exercise`), as far as the phone shows it. */
 export interface LibraryExercise {
   code: string;
+  /** Of the practice's own; older entries do not say. */
+  own?: { drawing: string } | null;
   name: string;
   why: string;
   sides: 'each' | 'both';

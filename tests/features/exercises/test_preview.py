@@ -51,6 +51,14 @@ def test_what_was_answered_can_be_asked_again_and_saved(house: House) -> None:
     assert again["movement"] == first["movement"]
 
 
+def test_both_sides_do_the_same_where_it_is_wished(house: House) -> None:
+    one, both = (_ask(house, set={"arm.R.elbow": 90}, mirror=mirror)["movement"]["keys"] for mirror in (False, True))
+    assert one["down"]["arm.L"] is None
+    assert both["down"]["arm.L"]["elbow"] == 90
+    wide = _ask(house, set={"foot.R.at.1": -0.1}, mirror=True)["movement"]["keys"]["down"]
+    assert (wide["foot.L"]["at"][1], wide["foot.R"]["at"][1]) == (0.1, -0.1)
+
+
 def test_a_number_goes_no_farther_than_its_range(house: House) -> None:
     answer = _ask(house, set={"neck.flexion": 360})
     assert answer["movement"]["keys"]["down"]["neck"]["flexion"] == 45

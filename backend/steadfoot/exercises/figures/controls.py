@@ -43,6 +43,7 @@ _TRUNK += [f"pelvis.{name}" for name in ("tilt", "lean", "turn")]
 _LEG = ("hip.0", "hip.1", "hip.2", "knee", "ankle", "toe")
 _ARM = ("shoulder.0", "shoulder.1", "shoulder.2", "elbow", "wrist")
 _FOOT = ("heading", "pitch", "knee_out")
+_OTHER_SIDE = str.maketrans("LR", "RL")
 _SET_BY_ENGINE = ("fingers", "elbow")
 
 
@@ -64,6 +65,14 @@ def controls(figure: Figure, numbers: Mapping[str, float]) -> dict[str, Control]
     wanted = dict.fromkeys([*_TRUNK, *limbs, *numbers])
     found = [_control(path, numbers.get(path, 0.0)) for path in wanted if path not in figure.task.unknowns]
     return {one.path: one for one in found if one}
+
+
+def mirrored(figure: Figure, before: Mapping[str, float], after: Mapping[str, float]) -> dict[str, float]:
+    """Answer what changed on one side for the other, as far as that limb is told alike; sideways turns its sign."""
+    known = controls(figure, before)
+    changed = [path for path, value in after.items() if value != before.get(path, 0.0)]
+    pairs = [(path, path.translate(_OTHER_SIDE)) for path in changed if ".L." in path or ".R." in path]
+    return {other: -after[path] if path.endswith(".at.1") else after[path] for path, other in pairs if other in known}
 
 
 def _limb(limb: str, way: str) -> list[str]:

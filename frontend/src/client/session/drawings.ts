@@ -1,7 +1,7 @@
 /** Keeps the drawings of the program's movements on the phone, so that a card shows them without a network. */
 import { effect } from '@preact/signals';
 import { olderPrograms, program, type Program } from '../../outbox';
-import { drawingUrl } from '../../shared/drawing';
+import { drawingUrl, drawnAs } from '../../shared/drawing';
 import { DRAWINGS } from '../../sw/drawings';
 import { findExercise, rungsAround } from './library';
 
@@ -15,9 +15,10 @@ export function wantedDrawings(programs: readonly Pick<Program, 'content' | 'exe
   for (const { content, exercises } of programs) {
     const prescribed = content.sessions.flatMap((session) => (session.kind === 'circuit' ? session.prescriptions : []));
     for (const { exercise, variant } of prescribed) {
-      const { easier, now, harder } = rungsAround(findExercise(exercises, exercise), variant);
+      const entry = findExercise(exercises, exercise);
+      const { easier, now, harder } = rungsAround(entry, variant);
       for (const rung of [now, easier, harder]) {
-        if (rung?.drawn) for (const form of ['still', 'moving'] as const) found.add(drawingUrl(exercise, rung.variant, form));
+        if (entry && rung?.drawn) for (const form of ['still', 'moving'] as const) found.add(drawingUrl(drawnAs(entry), rung.variant, form));
       }
     }
   }
