@@ -11,8 +11,8 @@ from steadfoot.core.problems import TooMany
 T = TypeVar("T")
 WAITING_MAX = 8
 """House: more people than this do not draw at once; a queue that is longer answers nobody in time."""
-PREVIEWS, WINDOW_S = 400, 60
-"""House: a drag asks up to six times a second."""
+PREVIEWS, WINDOW_S = 600, 60
+"""House: a drag asks up to nine times a second."""
 
 
 class Studio:

@@ -6,9 +6,22 @@ from typing import Any
 import pytest
 
 from steadfoot.exercises import studio
+from steadfoot.exercises.figures import solve
 from steadfoot.exercises.figures.checks import RANGES
 from tests.builders import API, House
 from tests.features.exercises.own import FALLING, STANDING
+
+
+STARTS = [
+    ("squat", "free", "up"),
+    ("squat", "chair", "down"),
+    ("split-squat", "half", "up"),
+    ("dead-bug", "leg-reach", "in"),
+    ("hip-abduction", "side-lying", "down"),
+    ("bird-dog", "leg", "in"),
+    ("front-plank", "toes", "up"),
+]
+"""Those that the page offers."""
 
 
 def _ask(house: House, status: int = 200, **more: Any) -> Any:
@@ -89,7 +102,7 @@ def test_the_whole_movement_moves_and_tells_all_that_is_wrong(house: House) -> N
     assert "outside the contacts" in finding["detail"]
 
 
-@pytest.mark.parametrize(("code", "variant", "key"), [("squat", "free", "up"), ("dead-bug", "arm-leg", "in")])
+@pytest.mark.parametrize(("code", "variant", "key"), STARTS)
 def test_a_start_is_a_movement_of_the_library_or_one_key_of_it(house: House, code: str, variant: str, key: str) -> None:
     whole = house.get(f"/exercises/{code}/poses", variant=variant)["movement"]
     alone = house.get(f"/exercises/{code}/poses", variant=variant, key=key)["movement"]
@@ -168,6 +181,29 @@ def test_a_thing_that_lacks_what_its_kind_needs_is_drawn_or_refused(house: House
 def test_a_wild_pose_ends_in_findings(house: House, change: dict[str, Any]) -> None:
     movement = STANDING | {"base": STANDING["base"] | change}
     assert _ask(house, movement=movement, whole=True)["findings"]
+
+
+def _hardest() -> dict[str, Any]:
+    """All that is allowed at once, and nothing of it possible: every solving goes on to its last round."""
+    keys = {f"k{n}": {"t": n / 8, "aim": {"knee.R": 4 + 15 * n}, "spine": {"turn": 300 * (-1) ** n}} for n in range(9)}
+    solve = STANDING["solve"] | {"pelvis.y": "head.y", "pelvis.tilt": "head.z"}
+    base = STANDING["base"] | {"aim": {"mass.x": 0.018, "head.y": 2, "head.z": -2}}
+    return STANDING | {"keys": keys, "solve": solve, "base": base, "poster": "k0", "strip": ["k0"]}
+
+
+def test_the_hardest_question_takes_a_bounded_number_of_steps(house: House, monkeypatch: pytest.MonkeyPatch) -> None:
+    """At 0.5 ms a step the bound is five seconds, and counting does not depend on the machine."""
+    steps = 0
+    place = solve.pose
+
+    def counted(*told: Any) -> Any:
+        nonlocal steps
+        steps += 1
+        return place(*told)
+
+    monkeypatch.setattr(solve, "pose", counted)
+    _ask(house, movement=_hardest(), key="k4", whole=True, drag={"point": "head", "to": [5000, 5000]})
+    assert 1000 < steps < 15_000
 
 
 def test_one_person_cannot_keep_the_server_drawing(house: House, monkeypatch: pytest.MonkeyPatch) -> None:

@@ -114,10 +114,17 @@ _MOVED_BY: dict[str, list[str]] = {
     "neck": ["spine.flexion", "spine.lean"],
     "head": ["neck.flexion", "neck.lean"],
     "knee": ["leg.{s}.hip.0", "leg.{s}.hip.1", "foot.{s}.knee_out", "aim.knee.L", "aim.knee.R"],
-    "ankle": ["leg.{s}.knee", "leg.{s}.hip.2", "foot.{s}.at.0", "foot.{s}.at.1", "foot.{s}.at.2"],
+    "ankle": ["leg.{s}.knee", "leg.{s}.hip.0", "leg.{s}.hip.1", "foot.{s}.at.0", "foot.{s}.at.1", "foot.{s}.at.2"],
     "toe": ["leg.{s}.ankle", "foot.{s}.pitch", "foot.{s}.heading"],
     "elbow": ["arm.{s}.shoulder.0", "arm.{s}.shoulder.1"],
-    "wrist": ["arm.{s}.elbow", "arm.{s}.shoulder.2", "hand.{s}.at.0", "hand.{s}.at.1", "hand.{s}.at.2"],
+    "wrist": [
+        "arm.{s}.elbow",
+        "arm.{s}.shoulder.0",
+        "arm.{s}.shoulder.1",
+        "hand.{s}.at.0",
+        "hand.{s}.at.1",
+        "hand.{s}.at.2",
+    ],
 }
 HANDLES: tuple[str, ...] = tuple(
     point

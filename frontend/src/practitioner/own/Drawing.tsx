@@ -49,7 +49,10 @@ export function Drawing({ name, of, movement, onChange, onSettle }: DrawingProps
 
 function Begin({ of, onBegin }: { of: string; onBegin: (movement: Movement) => void }) {
   const [start, setStart] = useState<Start>('standing');
-  const [copied, setCopied] = useState<[string, string] | null>(null);
+  const [picked, setPicked] = useState<readonly [string, string] | null>(null);
+  const drawn = useDrawn();
+  const first = drawn[0] && firstOf(drawn[0]);
+  const copied = picked ?? first;
   const { busy, failure, run } = useWrite();
   const begin = async () => {
     const [code, variant, key = null] = start === 'copy' ? (copied ?? []) : STARTS[start];
@@ -62,7 +65,7 @@ function Begin({ of, onBegin }: { of: string; onBegin: (movement: Movement) => v
       <p class="soft">{o('drawNone')}</p>
       <div class="ed-fields">
         <Select label={`${of}: ${o('drawFrom')}`} value={start} options={CHOICES.map((value) => ({ value, label: o(`start_${value}`) }))} onChange={setStart} />
-        {start === 'copy' && <Copied chosen={copied} onChoose={setCopied} />}
+        {start === 'copy' && (copied ? <Copied of={of} drawn={drawn} chosen={copied} onChoose={setPicked} /> : <p role="status">{o('loading')}</p>)}
       </div>
       <p><Button small aria-label={`${of}: ${o('drawBegin')}`} onClick={() => void begin()}>{busy ? o('loading') : o('drawBegin')}</Button></p>
       <div role="alert">{failure && <p class="error">{failureWords(failure)}</p>}</div>
@@ -70,18 +73,38 @@ function Begin({ of, onBegin }: { of: string; onBegin: (movement: Movement) => v
   );
 }
 
-/** Any variant of the library that is drawn. */
-function Copied({ chosen, onChoose }: { chosen: [string, string] | null; onChoose: (chosen: [string, string]) => void }) {
+interface Drawn {
+  code: string;
+  name: string;
+  rungs: Entry['ladder'];
+}
+const firstOf = ({ code, rungs }: Drawn): [string, string] => [code, rungs[0]?.variant ?? ''];
+
+/** Every exercise of the library with its drawn variants. */
+function useDrawn(): Drawn[] {
   const { data } = useResource<Items<Entry>>('/exercises');
-  const drawn = (data?.items ?? []).filter((entry) => !entry.own && entry.ladder.some((rung) => rung.drawn));
-  const entry = drawn.find(({ code }) => code === chosen?.[0]) ?? drawn[0];
-  const rungs = entry?.ladder.filter((rung) => rung.drawn) ?? [];
-  if (!entry) return <p role="status">{o('loading')}</p>;
-  if (!chosen) queueMicrotask(() => onChoose([entry.code, rungs[0]!.variant]));
+  const all = (data?.items ?? []).filter((entry) => !entry.own).map(({ code, name, ladder }) => ({ code, name, rungs: ladder.filter((rung) => rung.drawn) }));
+  return all.filter(({ rungs }) => rungs.length > 0);
+}
+
+interface CopiedProps {
+  of: string;
+  drawn: readonly Drawn[];
+  chosen: readonly [string, string];
+  onChoose: (chosen: readonly [string, string]) => void;
+}
+
+function Copied({ of, drawn, chosen, onChoose }: CopiedProps) {
+  const [code, variant] = chosen;
+  const entry = drawn.find((one) => one.code === code);
+  const choose = (next: string) => {
+    const found = drawn.find((one) => one.code === next);
+    if (found) onChoose(firstOf(found));
+  };
   return (
     <>
-      <Select label={o('drawFromExercise')} value={entry.code} options={drawn.map(({ code, name }) => ({ value: code, label: name }))} onChange={(code) => onChoose([code, drawn.find((one) => one.code === code)!.ladder.find((rung) => rung.drawn)!.variant])} />
-      <Select label={o('drawFromVariant')} value={chosen?.[1] ?? ''} options={rungs.map(({ variant, name }) => ({ value: variant, label: name }))} onChange={(variant) => onChoose([entry.code, variant])} />
+      <Select label={`${of}: ${o('drawFromExercise')}`} value={code} options={drawn.map((one) => ({ value: one.code, label: one.name }))} onChange={choose} />
+      <Select label={`${of}: ${o('drawFromVariant')}`} value={variant} options={(entry?.rungs ?? []).map((rung) => ({ value: rung.variant, label: rung.name }))} onChange={(next) => onChoose([code, next])} />
     </>
   );
 }

@@ -83,7 +83,7 @@ function Ladder({ own, errors, isSaved }: { own: OwnState; errors: ReturnType<ty
           <li key={rung.variant}>
             <RungFields
               rung={rung} at={at} errors={errors} onChange={(next, field) => edit((now) => withRung(now, at, next), field)}
-              onRemove={isSaved(rung.variant) || ladder.length === 1 ? null : () => edit((now) => withLadder(now, now.text.ladder.filter((_, i) => i !== at)))}
+              stays={isSaved(rung.variant)} onRemove={ladder.length > 1 ? () => edit((now) => withLadder(now, now.text.ladder.filter((_, i) => i !== at))) : null}
             />
             <Drawing name={`${form.text.name}, ${rung.name}`} of={o('rung', { n: at + 1 })} movement={form.poses[rung.variant]} onSettle={own.settle} onChange={(movement, field) => edit((now) => withPoses(now, rung.variant, movement), field ? `${rung.variant} ${field}` : null)} />
           </li>

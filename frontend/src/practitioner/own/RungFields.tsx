@@ -13,12 +13,14 @@ interface RungProps {
   at: number;
   errors: FieldErrors;
   onChange: (rung: Rung, field?: string | null) => void;
-  /** Null where the variant was saved: it stays. */
+  /** It was saved, and records may name it. */
+  stays: boolean;
+  /** Null where it is the only one. */
   onRemove: (() => void) | null;
 }
 
 /** The words and the usual dose of one variant. */
-export function RungFields({ rung, at, errors, onChange, onRemove }: RungProps) {
+export function RungFields({ rung, at, errors, onChange, stays, onRemove }: RungProps) {
   const name = `rung.${at}`;
   const of = o('rung', { n: at + 1 });
   return (
@@ -35,12 +37,12 @@ export function RungFields({ rung, at, errors, onChange, onRemove }: RungProps) 
         <summary>{o('kit')}{rung.kit.length > 0 && `: ${rung.kit.map((one) => coded('kit', one)).join(', ')}`}</summary>
         <Several legend={`${of}: ${o('kit')}`} hideLegend options={KIT.map((value) => ({ value, label: coded('kit', value) }))} value={rung.kit} error={errors[`${name}.kit`]} onChange={(kit) => onChange({ ...rung, kit })} />
       </details>
-      {onRemove ? <Button small kind="quiet" onClick={onRemove}>{o('removeNamed', { what: of })}</Button> : <p class="soft">{o('rungStays')}</p>}
+      {stays ? <p class="soft">{o('rungStays')}</p> : onRemove && <Button small kind="quiet" onClick={onRemove}>{o('removeNamed', { what: of })}</Button>}
     </>
   );
 }
 
-function Dose({ rung, at, errors, onChange }: Omit<RungProps, 'onRemove'>) {
+function Dose({ rung, at, errors, onChange }: Omit<RungProps, 'stays' | 'onRemove'>) {
   const of = o('rung', { n: at + 1 });
   const counted = 'reps' in rung.dose;
   const [low, high] = 'reps' in rung.dose ? rung.dose.reps : rung.dose.hold_s;

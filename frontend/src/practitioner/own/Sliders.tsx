@@ -6,6 +6,8 @@ import { named, o } from './words';
 
 type Control = Preview['controls'][number];
 const LENGTH_STEP = 0.005;
+/** What is changed most comes first. */
+const ORDER = ['aim', 'leg', 'foot', 'arm', 'hand', 'spine', 'neck', 'pelvis'];
 
 const partsOf = (path: string): { bare: string; side: 'L' | 'R' | null } => {
   const parts = path.split('.');
@@ -33,7 +35,8 @@ interface SlidersProps {
 
 /** Every number of the pose that can be set: of the trunk, and of one side. */
 export function Sliders({ answer, side, onChange, onSettle }: SlidersProps) {
-  const told = answer.controls.filter(({ path }) => [null, side].includes(partsOf(path).side) || path.startsWith('aim.'));
+  const mine = answer.controls.filter(({ path }) => [null, side].includes(partsOf(path).side) || path.startsWith('aim.'));
+  const told = [...mine].sort((a, b) => ORDER.indexOf(a.path.split('.')[0]!) - ORDER.indexOf(b.path.split('.')[0]!));
   return (
     <div class="own-sliders">
       {told.map((control) => <Slider key={control.path} control={control} onChange={(value) => onChange({ set: { [control.path]: value } }, control.path)} onSettle={onSettle} />)}

@@ -14,6 +14,9 @@ export type Change = Partial<Pick<Ask, 'set' | 'drag'>>;
 
 /** Too many questions: after this the same one is asked again, ms. House. */
 const PATIENCE_MS = 1000;
+/** Between two questions of one drag, ms: the server takes 600 a minute of a person. House. */
+const GAP_MS = 110;
+const pause = () => new Promise((done) => setTimeout(done, GAP_MS));
 
 interface Running {
   movement: Movement;
@@ -38,7 +41,10 @@ export function usePreview(movement: Movement, look: Look, onChange: (movement: 
     if (now.busy) return;
     now.busy = true;
     try {
-      while (now.change || !now.shown || now.shown.movement !== now.movement || now.shown.look !== JSON.stringify(now.look)) await once();
+      while (now.change || !now.shown || now.shown.movement !== now.movement || now.shown.look !== JSON.stringify(now.look)) {
+        await once();
+        if (now.change) await pause();
+      }
       setFailure(null);
     } catch (error) {
       const failed = failureFrom(error);
@@ -62,6 +68,12 @@ export function usePreview(movement: Movement, look: Look, onChange: (movement: 
   }
 
   useEffect(() => void run(), [movement, look.key, look.view, look.whole]);
+
+  useEffect(() => {
+    const online = () => void run();
+    addEventListener('online', online);
+    return () => removeEventListener('online', online);
+  }, []);
 
   const change = (next: Change) => {
     now.change = { ...now.change, ...next, set: { ...now.change?.set, ...next.set } };
