@@ -11,7 +11,6 @@ from steadfoot.exercises.figures.checks import RANGES
 from tests.builders import API, House
 from tests.features.exercises.own import FALLING, STANDING
 
-
 STARTS = [
     ("squat", "free", "up"),
     ("squat", "chair", "down"),

@@ -1,5 +1,5 @@
 /** The state of one exercise being written: undo and redo, kept in the browser, saved against a colleague's change. */
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { navigate } from '../../shared/router';
 import { failureFrom, type Failure } from '../api/request';
 import { refreshAll } from '../api/resource';
@@ -34,7 +34,8 @@ export function useOwn(code: string | null, saved: Kept) {
   const [saving, setSaving] = useState<Saving>({ busy: false, failure: null });
   const form = history.present;
   const dirty = form !== saved.form;
-  useEffect(() => {
+  // Not after the next paint: who closes the page right after a key was pressed would lose it.
+  useLayoutEffect(() => {
     if (dirty) setKeeps(kept.keep(place, { form, etag }));
     else kept.clear(place);
   }, [form, etag]);
