@@ -21,6 +21,7 @@ from steadfoot.core.settings import Settings
 from steadfoot.core.web import Edge
 from steadfoot.exercises import routes as exercise_routes
 from steadfoot.exercises.gallery import Gallery
+from steadfoot.exercises.studio import Studio
 from steadfoot.identity import routes as identity_routes
 from steadfoot.intake import routes as intake_routes
 from steadfoot.monitoring import routes as monitoring_routes
@@ -51,6 +52,7 @@ async def _life(app: FastAPI) -> AsyncIterator[None]:
     yield
     app.state.pulse.close()
     app.state.gallery.close()
+    app.state.studio.close()
     app.state.database.close()
 
 
@@ -102,6 +104,7 @@ def create_app(
     app.state.pulse = Pulse()
     app.state.metrics = Metrics()
     app.state.gallery = Gallery(settings.figures())
+    app.state.studio = Studio()
     app.state.listeners = (refresh_findings,)
     app.state.client_changed = _on_client_changed(app.state.pulse)
     problems.install(app)

@@ -4,6 +4,7 @@ from sqlmodel import SQLModel
 
 from steadfoot.assessment import tables as assessment
 from steadfoot.checkins import tables as checkins
+from steadfoot.exercises import tables as exercises
 from steadfoot.identity import tables as identity
 from steadfoot.intake import tables as intake
 from steadfoot.monitoring import tables as monitoring
@@ -11,6 +12,17 @@ from steadfoot.programs import tables as programs
 from steadfoot.readiness import tables as readiness
 from steadfoot.trips import tables as trips
 
-__all__ = ["METADATA", "assessment", "checkins", "identity", "intake", "monitoring", "programs", "readiness", "trips"]
+__all__ = [
+    "METADATA",
+    "assessment",
+    "checkins",
+    "exercises",
+    "identity",
+    "intake",
+    "monitoring",
+    "programs",
+    "readiness",
+    "trips",
+]
 
 METADATA = SQLModel.metadata

@@ -13,6 +13,7 @@ from fastapi.testclient import TestClient
 
 from tests.builders import API, House, Phone, circuit, content, season_plan, trip
 from tests.conftest import START
+from tests.features.exercises.own import STANDING, own_body
 
 OPEN, BY_COOKIE, BY_PHONE, BY_EITHER = "open", "cookie", "phone", "either"
 """Nobody need sign in; a practitioner's session; a phone's token; one of the two."""
@@ -56,6 +57,12 @@ POLICY: dict[str, tuple[str, str]] = {
     "readExercise": (BY_EITHER, NONE),
     "drawExercise": (OPEN, NONE),
     "listDrawings": (OPEN, NONE),
+    "createOwnExercise": (BY_COOKIE, NONE),
+    "readOwnExercise": (BY_COOKIE, FOUND),
+    "changeOwnExercise": (BY_COOKIE, FOUND),
+    "archiveOwnExercise": (BY_COOKIE, FOUND),
+    "previewExercise": (BY_COOKIE, NONE),
+    "readPoses": (BY_COOKIE, NONE),
     "listTemplates": (BY_COOKIE, OWN),
     "createTemplate": (BY_COOKIE, NONE),
     "updateTemplate": (BY_COOKIE, FOUND),
@@ -125,6 +132,10 @@ def bodies() -> dict[str, Any]:
         "createClient": {"display_name": "Somebody"},
         "updateClient": {"note": "changed from outside"},
         "inviteClient": {"delivery": "link"},
+        "createOwnExercise": own_body("Theirs"),
+        "changeOwnExercise": own_body("Taken over"),
+        "archiveOwnExercise": {"archived": True},
+        "previewExercise": {"movement": STANDING, "key": "up", "view": "side"},
         "createTemplate": _template("Ours"),
         "updateTemplate": {"name": "Taken over"},
         "layOutTemplate": {"template": "descent-legs", "starts_on": "2026-06-15"},
@@ -192,6 +203,7 @@ def practice(house: House) -> Practice:
     house.publish(client_id, program)
     house.http.put(f"{API}/clients/{client_id}/programs/draft", json={"content": program})
     template = house.post("/templates", _template(MARKER))
+    own = house.post("/exercises/own", own_body(MARKER))
     house.post(f"/clients/{client_id}/messages", {"text": MARKER})
     house.post(f"/clients/{client_id}/screenings", {"answers": _WELL})
     house.post(f"/clients/{client_id}/clearances", {"given_by": MARKER, "note": MARKER})
@@ -215,6 +227,7 @@ def practice(house: House) -> Practice:
         "event_id": bad["id"],
         "flag_id": flag["id"],
         "template_id": template["id"],
+        "own_code": own["code"],
         "result_id": result["id"],
         "scale_id": rating["id"],
         "number": "1",

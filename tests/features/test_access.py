@@ -76,7 +76,7 @@ def test_another_practice_finds_nothing_and_changes_nothing(
         assert response.status_code < 500, operation
         assert (response.status_code == 404) == (wall == FOUND), (operation, response.text)
         assert MARKER not in response.text, operation
-        for secret in (practice.ids["client_id"], practice.house.practice_id):
+        for secret in (practice.ids["client_id"], practice.ids["own_code"], practice.house.practice_id):
             assert secret not in response.text.replace(f'"instance":"{response.request.url.path}"', ""), operation
     assert _everything(practice) == before
 
@@ -84,6 +84,7 @@ def test_another_practice_finds_nothing_and_changes_nothing(
 def _everything(practice: Practice) -> dict[str, str]:
     client = f"{API}/clients/{practice.ids['client_id']}"
     paths = [client, f"{API}/clients", f"{API}/pairings", f"{API}/flags", f"{API}/caseload", f"{API}/templates"]
+    paths += [f"{API}/exercises", f"{API}/exercises/own/{practice.ids['own_code']}"]
     paths += [f"{client}/{page}" for page in ("devices", "timeline", "refused-events", "overview", "programs/draft")]
     paths += [f"{client}/{page}" for page in ("programs", "programs/current", "messages", "screenings", "tests")]
     paths += [f"{client}/{page}" for page in ("trip", "trip/demand", "readiness")]

@@ -54,11 +54,11 @@ Day = Annotated[date, BeforeValidator(_only_a_day)]
 """A calendar day and nothing else: pydantic also takes a time at midnight and seconds since 1970."""
 JsonBool = Annotated[bool, BeforeValidator(_json_bool)]
 # Before the length is counted: normalising can make text longer, and a column holds what it holds.
-_storable = BeforeValidator(_clean)
-Name = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=120), _storable]
-Line = Annotated[str, StringConstraints(strip_whitespace=True, max_length=300), _storable]
-Note = Annotated[str, StringConstraints(max_length=4000), _storable]
-Words = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=4000), _storable]
+STORABLE = BeforeValidator(_clean)
+Name = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=120), STORABLE]
+Line = Annotated[str, StringConstraints(strip_whitespace=True, max_length=300), STORABLE]
+Note = Annotated[str, StringConstraints(max_length=4000), STORABLE]
+Words = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=4000), STORABLE]
 """A note that must say something."""
 Code = Annotated[str, StringConstraints(pattern=r"^[a-z0-9][a-z0-9-]{0,59}$")]
 

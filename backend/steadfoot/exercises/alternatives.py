@@ -4,14 +4,14 @@ from collections.abc import Iterable
 
 from steadfoot.core.problems import Invalid, not_found
 from steadfoot.exercises.schemas import AlternativeOut, AlternativesOut, Exercise, Quality, ReasonOut, Variant
-from steadfoot.exercises.service import Library, exercise, ladder_of, library
+from steadfoot.exercises.service import Library, exercise, ladder_of, offered
 from steadfoot.rules import alternatives as rules
 from steadfoot.rules.alternatives_words import nothing_fits, reasons
 from steadfoot.rules.vocabulary import Kit, Region
 
 
 def alternatives(
-    code: str, variant: str | None, kit: str | None, spare: Region | None, trains: Quality | None
+    code: str, variant: str | None, kit: str | None, spare: Region | None, trains: Quality | None, known: Library
 ) -> AlternativesOut:
     """Answer the movements that can stand in for one, the most like it first.
 
@@ -21,16 +21,17 @@ def alternatives(
         kit: codes of the kit in the house with commas between; empty: none; None: whatever is needed.
         spare: a region that must not be loaded.
         trains: a quality that must be trained; None: something of what the movement trains.
+        known: every movement that the practice has.
 
     Raises:
         NotFound: no such exercise, or no such variant of it.
         Invalid: a kit code that does not exist.
     """
-    entry = exercise(code)
+    entry = exercise(code, known)
     here = _place(entry, variant)
     at_hand = None if kit is None else _at_hand(kit)
     wish = rules.Wish(_movement(entry), here, at_hand, spare, trains.value if trains else None)
-    everything = [_movement(one) for one in library().values()]
+    everything = [_movement(one) for one in offered(known).values()]
     found = [_out(wish, fit) for fit in rules.fitting(wish, everything)]
     none = None if found else nothing_fits(wish, rules.shortfall(wish, everything))
     return AlternativesOut(items=found, nothing_fits=none)
@@ -42,7 +43,7 @@ def nearest_instead(entry: Exercise, variant: Variant, at_hand: Iterable[Kit], l
     None where nothing that fits trains what the exercise trains most.
     """
     wish = rules.Wish(_movement(entry), entry.ladder.index(variant), frozenset(at_hand))
-    found = rules.fitting(wish, [_movement(one) for one in library.values()])
+    found = rules.fitting(wish, [_movement(one) for one in offered(library).values()])
     if not found or not rules.trains_most_wanted(wish, found[0].movement):
         return None
     return f"{found[0].movement.name}, {found[0].rung.name}"

@@ -72,5 +72,9 @@ def drawing(code: str, variant: str, form: Form, view: str | None) -> bytes:
         NotFound: no such exercise, variant or view, or not drawn yet.
     """
     refuse_unknown(code, variant, view)
-    seen = scene(poses()[code][variant], view, _samples(code, variant))
-    return _DRAW[form](seen).encode()
+    return drawn(poses()[code][variant], _samples(code, variant), form, view)
+
+
+def drawn(figure: Figure, samples: list[Sample], form: Form, view: str | None) -> bytes:
+    """Answer a solved figure as SVG; its first view when None."""
+    return _DRAW[form](scene(figure, view, samples)).encode()

@@ -35,8 +35,12 @@ def _pose_file(code: str) -> bytes:
 def name_of(wish: Wish) -> str:
     """Answer the file name of a drawing: a digest of the engine, the pose file and what is asked of them."""
     code, variant, form, view = wish
-    asked = f"{variant} {form} {view or ''}".encode()
-    return hashlib.sha256(b"\0".join((_engine(), _pose_file(code), asked))).hexdigest()[:40] + ".svg"
+    return digest(_pose_file(code), f"{variant} {form} {view or ''}".encode())
+
+
+def digest(poses: bytes, asked: bytes) -> str:
+    """Answer a file name that is another one with another engine, other poses or another wish."""
+    return hashlib.sha256(b"\0".join((_engine(), poses, asked))).hexdigest()[:40] + ".svg"
 
 
 def shown() -> Iterator[Wish]:
@@ -79,13 +83,21 @@ class Gallery:
         """
         if wish not in self._kept:
             drawings.refuse_unknown(wish[0], wish[1], wish[3])
-            self._kept[wish] = self._from_folder(wish)
+            self._kept[wish] = self._from_folder(name_of(wish), lambda: drawings.drawing(*wish))
         return self._kept[wish]
 
     def listed(self) -> DrawingsOut:
         """Answer every variant that can be drawn, with a version, and whether its moving drawing is finished."""
         wishes = [wish for wish in shown() if wish[2] is Form.MOVING]
         return DrawingsOut(items=[self._item(wish) for wish in wishes])
+
+    async def ask_for(self, name: str, draw: Callable[[], bytes]) -> bytes:
+        """Answer a drawing by the file name that its content gives it; memory does not keep it."""
+        return await asyncio.get_running_loop().run_in_executor(self._thread, self._from_folder, name, draw)
+
+    def wait_for(self, name: str, draw: Callable[[], bytes]) -> bytes:
+        """Answer the same to a caller that waits in a thread."""
+        return self._thread.submit(self._from_folder, name, draw).result()
 
     def draw_ahead(self, go_on: Callable[[], bool] = lambda: True) -> None:
         """Draw what is shown and not in the folder yet; then remove files of earlier engines and poses."""
@@ -107,12 +119,12 @@ class Gallery:
         ready = wish in self._kept or (self._folder / file).exists()
         return DrawingOut(exercise=wish[0], variant=wish[1], version=file[:VERSION_LETTERS], ready=ready)
 
-    def _from_folder(self, wish: Wish) -> bytes:
-        file = self._folder / name_of(wish)
+    def _from_folder(self, name: str, draw: Callable[[], bytes]) -> bytes:
+        file = self._folder / name
         try:
             return file.read_bytes()
         except OSError:
-            drawn = drawings.drawing(*wish)
+            drawn = draw()
         self._put(file, drawn)
         return drawn
 

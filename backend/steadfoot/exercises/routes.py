@@ -4,15 +4,20 @@ from collections.abc import Mapping
 from typing import Annotated, Any
 
 from fastapi import APIRouter, Header, Query, Request, Response
+from starlette.concurrency import run_in_threadpool
 
+from steadfoot.core.database import ReadSession
 from steadfoot.core.texts import Code
-from steadfoot.exercises import service
+from steadfoot.exercises import own_routes, service
 from steadfoot.exercises.alternatives import alternatives
+from steadfoot.exercises.own_drawings import ask_own, own_drawing
 from steadfoot.exercises.schemas import AlternativesOut, DrawingsOut, Exercise, ExerciseList, Form, Quality
+from steadfoot.exercises.shelf import is_own, library_of
 from steadfoot.identity.access import ByEither
 from steadfoot.rules.vocabulary import Region
 
 router = APIRouter(prefix="/api/v1", tags=["exercises"])
+router.include_router(own_routes.router)  # first: "own" and "preview" are no codes
 IfNoneMatch = Annotated[str | None, Header(max_length=400, description="ETag that the caller holds.")]
 _ETAG = {"ETag": {"description": "Changes with the texts.", "schema": {"type": "string"}}}
 _RESPONSES: dict[int | str, dict[str, Any]] = {
@@ -44,15 +49,16 @@ def _answer(
 
 
 @router.get("/exercises", operation_id="listExercises", response_model=ExerciseList, responses=_RESPONSES)
-def get_exercises(_practice_id: ByEither, if_none_match: IfNoneMatch = None) -> Response:
-    """The whole library: each movement with its variants, easiest first; doses in repetitions or seconds."""
-    return _answer(service.LIBRARY_JSON, if_none_match)
+def get_exercises(practice_id: ByEither, session: ReadSession, if_none_match: IfNoneMatch = None) -> Response:
+    """The whole library and the practice's own movements, each with its variants, easiest first."""
+    return _answer(service.as_json(library_of(session, practice_id)), if_none_match)
 
 
 @router.get("/exercises/{code}/alternatives", operation_id="listAlternatives")
 def get_alternatives(
     code: str,
-    _practice_id: ByEither,
+    practice_id: ByEither,
+    session: ReadSession,
     variant: Annotated[str | None, Query(max_length=60, description="The prescribed one; none: the easiest")] = None,
     kit: Annotated[
         str | None,
@@ -62,13 +68,13 @@ def get_alternatives(
     trains: Annotated[Quality | None, Query(description="What must be trained; none: as the movement")] = None,
 ) -> AlternativesOut:
     """Other movements that can stand in for this one, the most like it first, each with its reasons."""
-    return alternatives(code, variant, kit, spare, trains)
+    return alternatives(code, variant, kit, spare, trains, library_of(session, practice_id))
 
 
 @router.get("/exercises/{code}", operation_id="readExercise", response_model=Exercise, responses=_RESPONSES)
-def get_exercise(code: str, _practice_id: ByEither, if_none_match: IfNoneMatch = None) -> Response:
+def get_exercise(code: str, practice_id: ByEither, session: ReadSession, if_none_match: IfNoneMatch = None) -> Response:
     """One movement with its ladder of variants; doses in repetitions or seconds."""
-    return _answer(service.exercise(code).model_dump_json().encode(), if_none_match)
+    return _answer(service.exercise(code, library_of(session, practice_id)).model_dump_json().encode(), if_none_match)
 
 
 _SVG: dict[int | str, dict[str, Any]] = {
@@ -88,8 +94,16 @@ async def get_figure(
     view: Annotated[str | None, Query(max_length=20, description="Side, front ...; else the first.")] = None,
     if_none_match: IfNoneMatch = None,
 ) -> Response:
-    """The drawing of one variant; not found where there is none. Open to all: it holds nothing personal."""
-    drawn = await request.app.state.gallery.ask(code, variant, form, view)
+    """The drawing of one variant; not found where there is none. Open to all: it holds nothing personal.
+
+    A practice's own movement has a random key in the place of its code; who was told the key may see it.
+    """
+    gallery = request.app.state.gallery
+    if is_own(code):
+        found = await run_in_threadpool(own_drawing, request.app.state.database, code, variant, view)
+        drawn = await ask_own(gallery, found, code, form, view)
+    else:
+        drawn = await gallery.ask(code, variant, form, view)
     return _answer(drawn, if_none_match, "image/svg+xml", _DRAWING)
 
 

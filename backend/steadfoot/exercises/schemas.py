@@ -1,18 +1,18 @@
 """What one file of the library holds. Strict: a misspelt field or an unknown code stops the start."""
 
 from enum import StrEnum
-from typing import Annotated, Self
+from typing import Annotated, Generic, Self, TypeVar
 
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_validator
 
-from steadfoot.core.texts import Code
+from steadfoot.core.texts import JSON_INT, STORABLE, Code
 from steadfoot.rules.alternatives import Because
 from steadfoot.rules.dose import HOLD_MAX_S, HOLD_MIN_S, REPS_MAX, REPS_MIN
 from steadfoot.rules.vocabulary import Kit, Region, Sides
 
 SHORT_MAX_LETTERS = 14
-Words = Annotated[str, StringConstraints(min_length=1, max_length=60)]
-Sentence = Annotated[str, StringConstraints(min_length=3, max_length=140, pattern=r"^[A-Z].*[.]$")]
+Words = Annotated[str, StringConstraints(min_length=1, max_length=60, strip_whitespace=True), STORABLE]
+Sentence = Annotated[str, StringConstraints(min_length=3, max_length=140, pattern=r"^\p{Lu}.*[.]$"), STORABLE]
 
 
 class Quality(StrEnum):
@@ -48,24 +48,27 @@ class Form(StrEnum):
 
 
 class _Entry(BaseModel):
-    model_config = ConfigDict(extra="forbid", strict=True, frozen=True)
+    model_config = ConfigDict(extra="forbid", frozen=True)
+
+
+_Repetitions = Annotated[int, Field(ge=REPS_MIN, le=REPS_MAX), JSON_INT]
+_Seconds = Annotated[int, Field(ge=HOLD_MIN_S, le=HOLD_MAX_S), JSON_INT]
 
 
 class RepetitionDose(_Entry):
     """Usual dose of a variant that is counted."""
 
-    reps: tuple[Annotated[int, Field(ge=REPS_MIN, le=REPS_MAX)], Annotated[int, Field(ge=REPS_MIN, le=REPS_MAX)]] = (
-        Field(description="Fewest and most repetitions in a set, a side where done for each side.")
+    reps: tuple[_Repetitions, _Repetitions] = Field(
+        description="Fewest and most repetitions in a set, a side where done for each side."
     )
 
 
 class HoldDose(_Entry):
     """Usual dose of a variant that is held."""
 
-    hold_s: tuple[
-        Annotated[int, Field(ge=HOLD_MIN_S, le=HOLD_MAX_S)],
-        Annotated[int, Field(ge=HOLD_MIN_S, le=HOLD_MAX_S)],
-    ] = Field(description="Shortest and longest hold in seconds, a side where done for each side.")
+    hold_s: tuple[_Seconds, _Seconds] = Field(
+        description="Shortest and longest hold in seconds, a side where done for each side."
+    )
 
 
 class Fault(_Entry):
@@ -75,12 +78,12 @@ class Fault(_Entry):
     instead: Sentence
 
 
-class Variant(_Entry):
-    """One rung of the ladder."""
+class VariantText(_Entry):
+    """One rung of the ladder, as it is written."""
 
     variant: Code = Field(description="Code of the variant, unique within its exercise.")
     name: Words = Field(description="Name in full words, read after the exercise's: 'hand on the rail'.")
-    short: Annotated[str, StringConstraints(max_length=SHORT_MAX_LETTERS)] = Field(
+    short: Annotated[str, StringConstraints(max_length=SHORT_MAX_LETTERS), STORABLE] = Field(
         description="Caption for a narrow place, at most 14 letters; may be empty."
     )
     sides: Sides = Field(description="Done for each side in turn, or with both together.")
@@ -88,24 +91,31 @@ class Variant(_Entry):
     how: list[Sentence] = Field(description="What the client does, in order.", min_length=2, max_length=4)
     dose: RepetitionDose | HoldDose
     load: LoadNeed
+
+
+class Variant(VariantText):
+    """One rung of the ladder."""
+
     drawn: bool = Field(default=False, description="Whether there is a drawing of it; set from the poses.")
 
 
-class Exercise(_Entry):
-    """One movement of the library with its ladder, easiest variant first."""
+_Rung = TypeVar("_Rung", bound=VariantText)
 
-    code: Code
+
+class _Told(_Entry, Generic[_Rung]):
+    """What is said of a movement; the ladder's rungs with or without what the program adds to them."""
+
     name: Words
-    trains: list[Quality] = Field(min_length=1, description="What it trains, most first.")
+    trains: list[Quality] = Field(min_length=1, max_length=6, description="What it trains, most first.")
     loads: list[Region] = Field(
-        min_length=1, description="Body regions that it loads by common practice, most loaded first."
+        min_length=1, max_length=12, description="Body regions that it loads by common practice, most loaded first."
     )
     why: Sentence = Field(description="One sentence for the client: what it is good for on the trail.")
     sides: Sides = Field(description="How the easiest variant is done; harder ones may be one-legged.")
     cues: list[Sentence] = Field(min_length=3, max_length=4, description="What to think of while doing it.")
     faults: list[Fault] = Field(min_length=1, max_length=4)
     cautions: list[Sentence] = Field(min_length=1, max_length=4)
-    ladder: list[Variant] = Field(min_length=3, max_length=5, description="Variants, easiest first.")
+    ladder: list[_Rung] = Field(min_length=1, max_length=5, description="Variants, easiest first.")
 
     @model_validator(mode="after")
     def _holds_together(self) -> Self:
@@ -119,6 +129,31 @@ class Exercise(_Entry):
             if low > high:
                 raise ValueError(f"the dose of {rung.variant} runs from high to low")
         return self
+
+
+class ExerciseText(_Told[VariantText]):
+    """A movement as a practice writes it; it gets its code from the program."""
+
+
+class OwnMark(_Entry):
+    """Marks a movement of the practice's own."""
+
+    version: int = Field(description="Number of the version, 1 for the first.")
+    drawing: str = Field(description="Takes the place of the code in the address of a drawing.")
+    archived: bool = Field(description="It is offered nowhere; programs that have it keep it.")
+
+
+class Exercise(_Told[Variant]):
+    """One movement with its ladder, easiest variant first."""
+
+    code: Code
+    own: OwnMark | None = Field(default=None, description="Of the practice's own; null for the library's.")
+
+
+class ExerciseFile(Exercise):
+    """One file of the library: its ladder is long enough to go both ways."""
+
+    ladder: list[Variant] = Field(min_length=3, max_length=5, description="Variants, easiest first.")
 
 
 class ExerciseList(BaseModel):

@@ -12,7 +12,6 @@ from steadfoot.rules.vocabulary import Kit
 
 Library = Mapping[str, Exercise]
 LIBRARY: Library = read_library()  # at import: a broken file must stop the start, not a page
-# Drawings by exercise and variant; sheets are laid out without where one is missing.
 LIBRARY_JSON: bytes = ExerciseList(items=list(LIBRARY.values())).model_dump_json().encode()
 
 
@@ -21,18 +20,30 @@ def library() -> Library:
     return LIBRARY
 
 
+def offered(library: Library) -> Library:
+    """Answer what may be chosen anew: all but what is archived."""
+    return {code: one for code, one in library.items() if not (one.own and one.own.archived)}
+
+
 def etag_of(body: bytes) -> str:
     """Answer a strong entity tag for a body."""
     return f'"{hashlib.sha256(body).hexdigest()[:32]}"'
 
 
-def exercise(code: str) -> Exercise:
+def as_json(known: Library) -> bytes:
+    """Answer the list of a library as the pages take it; the library alone is written once."""
+    if known is LIBRARY:
+        return LIBRARY_JSON
+    return ExerciseList(items=list(known.values())).model_dump_json().encode()
+
+
+def exercise(code: str, known: Library) -> Exercise:
     """Answer one exercise.
 
     Raises:
         NotFound: no such code in the library.
     """
-    found = LIBRARY.get(code)
+    found = known.get(code)
     if found is None:
         raise not_found("exercise")
     return found
@@ -85,7 +96,7 @@ def that_fit(entry: Exercise, at_hand: Iterable[Kit]) -> list[Variant]:
     return [rung for rung in entry.ladder if not missing_kit(rung.kit, have)]
 
 
-def entries_for(content: Mapping[str, Any]) -> list[dict[str, Any]]:
+def entries_for(content: Mapping[str, Any], known: Library) -> list[dict[str, Any]]:
     """Answer the whole library entries that a program's content uses, in the order of first use.
 
     The phone keeps them with the program, so that it needs nothing else to show every movement offline,
@@ -95,4 +106,4 @@ def entries_for(content: Mapping[str, Any]) -> list[dict[str, Any]]:
     prescribed = [one for session in sessions for one in session.get("prescriptions", [])]
     used = [each for one in prescribed for each in (one, *one.get("alternatives", []))]
     codes = dict.fromkeys(each["exercise"] for each in used)
-    return [LIBRARY[code].model_dump(mode="json") for code in codes if code in LIBRARY]
+    return [known[code].model_dump(mode="json") for code in codes if code in known]

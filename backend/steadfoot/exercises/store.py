@@ -7,7 +7,7 @@ from importlib.resources.abc import Traversable
 
 from pydantic import ValidationError
 
-from steadfoot.exercises.schemas import Exercise
+from steadfoot.exercises.schemas import Exercise, ExerciseFile
 
 
 class LibraryBroken(Exception):
@@ -49,7 +49,7 @@ def _marked(entry: Exercise, drawn: Set[tuple[str, str]]) -> Exercise:
 
 def _read(name: str, text: bytes) -> Exercise:
     try:
-        exercise = Exercise.model_validate_json(text)
+        exercise = ExerciseFile.model_validate_json(text)
     except ValidationError as error:
         raise LibraryBroken("; ".join(_faults(name, error))) from error
     if name != f"{exercise.code}.json":

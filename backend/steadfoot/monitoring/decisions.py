@@ -71,7 +71,7 @@ def _ease_off(session: Session, access: PractitionerAccess, standing: Stored, bo
     client_id, keys = standing.finding.client_id, json.loads(standing.finding.suggestion)["keys"]
     current = programs.current(session, access.practice_id, client_id)
     kit = programs.kit_of(session, access.practice_id, client_id)
-    eased = eased_off(current.content, standing.finding.subject, keys, kit) if current and keys else None
+    eased = eased_off(current, standing.finding.subject, keys, kit) if current and keys else None
     if current is None or eased is None or not eased.moved:
         detail = "The program has nothing here that can be made easier."
         raise Invalid("nothing-to-ease", detail)

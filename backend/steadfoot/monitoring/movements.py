@@ -9,7 +9,7 @@ from datetime import date
 from typing import Any
 
 from steadfoot.checkins.service import SetDone
-from steadfoot.exercises.service import ladder_of, library, variant_of
+from steadfoot.exercises.service import Library, ladder_of, variant_of
 from steadfoot.monitoring.held import Rollup
 from steadfoot.monitoring.progression_changes import is_easier_week
 from steadfoot.programs.content import Circuit, Prescription, rule_prescription
@@ -60,9 +60,9 @@ class Movement:
         return done | dict(self.pain)
 
 
-def around_of(prescription: Prescription, rounds: int, kit: Collection[Kit]) -> Around | None:
+def around_of(prescription: Prescription, rounds: int, kit: Collection[Kit], library: Library) -> Around | None:
     """Answer what a suggestion can make use of; None where the library does not have the exercise."""
-    entry = library().get(prescription.exercise)
+    entry = library.get(prescription.exercise)
     if entry is None:
         return None
     ladder = ladder_of(entry)
@@ -70,9 +70,9 @@ def around_of(prescription: Prescription, rounds: int, kit: Collection[Kit]) -> 
     return Around(rule_prescription(prescription), rounds, ladder, kit, load_step_kg(rung))
 
 
-def name_of(prescription: Prescription) -> str:
+def name_of(prescription: Prescription, library: Library) -> str:
     """Name the movement with its variant: "Heel raise, one leg"."""
-    entry = library()[prescription.exercise]
+    entry = library[prescription.exercise]
     rung = variant_of(entry, prescription.variant)
     return f"{entry.name}, {rung.name}" if rung else entry.name
 
@@ -125,27 +125,28 @@ def movements(known: Known) -> list[Movement]:
     """Answer every prescription of the newest version whose exercise the library has."""
     if not known.versions:
         return []
+    newest = known.versions[-1]
     return [
         _movement(known, circuit, one)
-        for circuit in circuits(known.versions[-1])
+        for circuit in circuits(newest)
         if not is_easier_week(circuit)
         for one in circuit.prescriptions
-        if one.exercise in library()
+        if one.exercise in newest.library
     ]
 
 
 def _movement(known: Known, circuit: Circuit, one: Prescription) -> Movement:
     goal, since = Goal.of(rule_prescription(one)), _since(known.versions, circuit, one)
-    sessions = _sessions(known, one, goal, since)
-    pain = _pain_since(known.pain, one, sessions, since)
+    sessions, library = _sessions(known, one, goal, since), known.versions[-1].library
+    pain = _pain_since(known.pain, one, library[one.exercise].loads, sessions, since)
     working = [zone(entry.rating, known.thresholds) for entry in pain if entry.felt != When.NEXT_MORNING]
     mornings = [entry.rating for entry in pain if entry.felt == When.NEXT_MORNING]
     worst = max(working, key=list(Zone).index, default=None)
     return Movement(
         key=one.key,
         session=circuit.key,
-        name=name_of(one),
-        loads=tuple(region.value for region in library()[one.exercise].loads),
+        name=name_of(one, library),
+        loads=tuple(region.value for region in library[one.exercise].loads),
         low=goal.low,
         high=goal.high,
         hold=goal.hold,
@@ -154,15 +155,13 @@ def _movement(known: Known, circuit: Circuit, one: Prescription) -> Movement:
         pain_zone=worst.value if worst else None,
         settled=not mornings or mornings[-1] <= known.thresholds.usual_pain,
         pain=tuple((entry.event_id, entry.day) for entry in pain),
-        upward=_upward(goal, sessions, circuit, one, known.kit),
+        upward=_upward(goal, sessions, around_of(one, circuit.rounds, known.kit, library)),
     )
 
 
-def _upward(
-    goal: Goal, sessions: Sequence[SessionDone], circuit: Circuit, one: Prescription, kit: Collection[Kit]
-) -> bool:
+def _upward(goal: Goal, sessions: Sequence[SessionDone], around: Around | None) -> bool:
     """Look at nothing but the sets: what else may hold the dose depends on the day."""
-    facts, around = Facts(goal, sessions), around_of(one, circuit.rounds, kit)
+    facts = Facts(goal, sessions)
     if around is None or decide(facts).suggested is not Suggested.PROGRESS:
         return False
     return suggest(facts, around).suggested is not Suggested.HOLD
@@ -223,9 +222,14 @@ def _amount(each: SetDone, goal: Goal) -> int:
     return goal.high if told is None else told
 
 
-def _pain_since(pain: Sequence[Any], one: Prescription, sessions: Sequence[SessionDone], since: Version) -> list[Any]:
+def _pain_since(
+    pain: Sequence[Any],
+    one: Prescription,
+    loads: Collection[str],
+    sessions: Sequence[SessionDone],
+    since: Version,
+) -> list[Any]:
     """Answer reports since the first of the last sessions on the movement, or on a place it loads if none is named."""
-    loads = library()[one.exercise].loads
     first = sessions[0].day if sessions else None
     return [
         entry

@@ -8,7 +8,8 @@ from typing import Any
 from sqlmodel import Session
 
 from steadfoot.core.clock import local_date
-from steadfoot.exercises.service import library, variant_of
+from steadfoot.exercises.schemas import Exercise
+from steadfoot.exercises.service import variant_of
 from steadfoot.identity import service as identity
 from steadfoot.monitoring import flags, sheet, store
 from steadfoot.monitoring.movements import Movement, around_of, circuits
@@ -43,6 +44,7 @@ class Offer:
     movement: Movement
     circuit: Circuit
     prescription: Prescription
+    entry: Exercise
     suggestion: Suggestion
     easier_from: date | None
     effect: str | None
@@ -89,13 +91,14 @@ def _offer(
     version: Version,
     kit: Collection[Kit],
 ) -> Offer:
-    facts, around = here.facts(movement), around_of(prescription, circuit.rounds, kit)
+    facts, around = here.facts(movement), around_of(prescription, circuit.rounds, kit, version.library)
     assert around is not None, "a movement is of the library"
     suggestion = suggest(facts, around)
     first = _easier_from(here, circuit, suggestion, version)
     named = suggestion_id(here.client_id, movement.key, decide(facts))
     effect = _effect(movement, circuit, suggestion, first)
-    return Offer(named, movement, circuit, prescription, suggestion, first, effect)
+    entry = version.library[prescription.exercise]
+    return Offer(named, movement, circuit, prescription, entry, suggestion, first, effect)
 
 
 def _easier_from(here: Standpoint, circuit: Circuit, suggestion: Suggestion, version: Version) -> date | None:
@@ -149,7 +152,7 @@ def short(session: Session, client: Any, now: datetime) -> SuggestionsShort:
 
 def out(offer: Offer) -> SuggestionOut:
     """Answer an offer as the page takes it."""
-    suggestion, entry = offer.suggestion, library()[offer.prescription.exercise]
+    suggestion, entry = offer.suggestion, offer.entry
     rung = variant_of(entry, offer.prescription.variant)
     return SuggestionOut(
         id=offer.id,

@@ -4,9 +4,8 @@ it."""
 from collections.abc import Collection
 from dataclasses import dataclass
 
-from steadfoot.exercises.service import library
 from steadfoot.programs import service as programs
-from steadfoot.programs.content import ProgramContent
+from steadfoot.programs.plan import Version
 from steadfoot.rules.findings import CARDS, Action, Finding
 from steadfoot.rules.vocabulary import Kit, Region
 
@@ -26,7 +25,7 @@ class Suggestion:
 
 
 def suggestion_for(
-    finding: Finding, prescriptions: Collection[str], content: ProgramContent | None, kit: Collection[Kit]
+    finding: Finding, prescriptions: Collection[str], version: Version | None, kit: Collection[Kit]
 ) -> Suggestion:
     """Answer what the finding's rule suggests, as far as the client's program allows it.
 
@@ -34,8 +33,8 @@ def suggestion_for(
     rung, or without a program, what is left is to hold.
     """
     action = CARDS[finding.rule].action
-    if action is Action.EASE_OFF and content is not None:
-        eased = eased_off(content, finding.subject, prescriptions, kit)
+    if action is Action.EASE_OFF and version is not None:
+        eased = eased_off(version, finding.subject, prescriptions, kit)
         if eased.moved:
             effect = f"The phone then shows: {'; '.join(eased.sentences)}."
             return Suggestion(action, effect, eased.moved)
@@ -43,11 +42,11 @@ def suggestion_for(
 
 
 def eased_off(
-    content: ProgramContent, subject: str, prescriptions: Collection[str], kit: Collection[Kit]
+    version: Version, subject: str, prescriptions: Collection[str], kit: Collection[Kit]
 ) -> programs.Adjusted:
     """Answer the program with the named prescriptions, else all that load the subject's place, one step
     easier."""
-    named = programs.ease_off_client(content, kit, library(), keys=prescriptions)
+    named = programs.ease_off_client(version.content, kit, version.library, keys=prescriptions)
     if named.moved or named.at_the_end:
         return named
-    return programs.ease_off_region(content, kit, library(), region=Region(subject.partition(".")[0]))
+    return programs.ease_off_region(version.content, kit, version.library, region=Region(subject.partition(".")[0]))

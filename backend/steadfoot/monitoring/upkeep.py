@@ -11,7 +11,6 @@ from sqlmodel import Session
 from steadfoot.checkins import service as checkins
 from steadfoot.core.ids import derived_uuid7
 from steadfoot.core.texts import canonical
-from steadfoot.exercises.service import library
 from steadfoot.identity import service as identity
 from steadfoot.monitoring import movements, sheet, store
 from steadfoot.monitoring.held import Held, held_sessions
@@ -48,8 +47,8 @@ def refresh(session: Session, practice_id: str, client_id: str) -> None:
     found += symptom_findings(_symptom(event) for event in events if event.kind == _SYMPTOM)
     found += effort_findings(_rated((event for event in events if event.kind in _RATED), sessions))
     hurt = {entry.event_id: entry.prescription for entry in pain}
-    content = versions[-1].content if versions else None
-    rows = [_row(practice_id, client_id, one, _suggestion(one, hurt, content, kit)) for one in found]
+    newest = versions[-1] if versions else None
+    rows = [_row(practice_id, client_id, one, _suggestion(one, hurt, newest, kit)) for one in found]
     store.replace_findings(session, practice_id, client_id, rows)
 
 
@@ -78,11 +77,11 @@ def _prescriptions(rollup: Any) -> set[str]:
 def _suggestion(
     finding: Finding,
     hurt: dict[str, str | None],
-    content: programs.ProgramContent | None,
+    version: Version | None,
     kit: frozenset[Kit],
 ) -> str:
     keys = {key for evidence in finding.evidence if (key := hurt.get(evidence.event_id))}
-    return canonical(asdict(suggestion_for(finding, keys, content, kit)))
+    return canonical(asdict(suggestion_for(finding, keys, version, kit)))
 
 
 def _row(practice_id: str, client_id: str, finding: Finding, suggestion: str) -> dict[str, Any]:
@@ -120,8 +119,8 @@ def _exercise_name(key: str | None, day: date, versions: Sequence[Version]) -> s
     for version in sorted(versions, key=lambda v: (v.effective_on <= day, v.number), reverse=True):
         for session in version.content.sessions:
             for one in session.prescriptions if isinstance(session, Circuit) else ():
-                if one.key == key and one.exercise in library():
-                    return library()[one.exercise].name
+                if one.key == key and one.exercise in version.library:
+                    return version.library[one.exercise].name
     return None
 
 

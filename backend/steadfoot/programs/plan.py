@@ -1,9 +1,10 @@
 """Planned sessions: which version's day counts, what its planned id is, and how long its window runs."""
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date, datetime, timedelta
 
+from steadfoot.exercises.service import Library, library
 from steadfoot.programs.content import (
     AnySession,
     PlannedDay,
@@ -17,7 +18,7 @@ _LAST_WEEKDAY = 6
 
 @dataclass(frozen=True, slots=True)
 class Version:
-    """A published version, as other steps of the workflow read it."""
+    """A published version, as other steps of the workflow read it; ``library`` as it was at its publishing."""
 
     id: str
     number: int
@@ -27,6 +28,7 @@ class Version:
     note: str
     changes: tuple[str, ...]
     content: ProgramContent
+    library: Library = field(default_factory=library, compare=False, repr=False)
 
 
 @dataclass(frozen=True, slots=True)

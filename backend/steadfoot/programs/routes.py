@@ -7,7 +7,6 @@ from fastapi import APIRouter, Header, Path, Request, Response
 
 from steadfoot.core.database import ReadSession, WriteSession
 from steadfoot.core.problems import not_found
-from steadfoot.exercises.service import library
 from steadfoot.identity import service as identity
 from steadfoot.identity.access import ByPractitioner, Now
 from steadfoot.programs import clearance, drafts, replies, service, templates
@@ -119,7 +118,7 @@ def post_check(client_id: str, body: CheckBody, access: ByPractitioner, session:
     found = service.findings_for(session, access.practice_id, client_id, body.content, at)
     found = clearance.with_clearance(session, access.practice_id, client_id, found)
     before = service.current(session, access.practice_id, client_id)
-    changed = service.changes(before.content if before else None, body.content, library())
+    changed = service.changes_since(session, access.practice_id, before, body.content)
     return replies.checks_of(body.content, found, changed)
 
 

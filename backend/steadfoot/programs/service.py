@@ -17,7 +17,8 @@ from steadfoot.core.clock import local_date
 from steadfoot.core.ids import uuid7
 from steadfoot.core.problems import Invalid, Stale, not_found
 from steadfoot.core.texts import canonical
-from steadfoot.exercises.service import entries_for, library
+from steadfoot.exercises.service import entries_for
+from steadfoot.exercises.shelf import Shelf, library_of, shelf_of
 from steadfoot.identity import service as identity
 from steadfoot.identity.access import PractitionerAccess
 from steadfoot.programs import store
@@ -42,7 +43,7 @@ __all__ = [
     "Planned",
     "ProgramContent",
     "Version",
-    "changes",
+    "changes_since",
     "current",
     "ease_off_client",
     "ease_off_region",
@@ -69,7 +70,7 @@ def _content(text: str) -> ProgramContent:
     return ProgramContent.model_validate_json(text)
 
 
-def _version(row: ProgramVersion) -> Version:
+def _version(row: ProgramVersion, shelf: Shelf) -> Version:
     return Version(
         id=row.id,
         number=row.number,
@@ -79,6 +80,7 @@ def _version(row: ProgramVersion) -> Version:
         note=row.note,
         changes=tuple(json.loads(row.changes)),
         content=_content(row.content),
+        library=shelf.library(row.published_at),
     )
 
 
@@ -89,21 +91,23 @@ def etag(number: int | None) -> str:
 
 def versions_of(session: Session, practice_id: str, client_id: str) -> list[Version]:
     """Answer all published versions of a client, oldest first."""
-    return [_version(row) for row in store.versions(session, practice_id, client_id)]
+    shelf = shelf_of(session, practice_id)
+    return [_version(row, shelf) for row in store.versions(session, practice_id, client_id)]
 
 
 def versions_of_practice(session: Session, practice_id: str) -> dict[str, list[Version]]:
     """Answer the versions of every client by client id, oldest first: one query for a caseload."""
     found: dict[str, list[Version]] = defaultdict(list)
+    shelf = shelf_of(session, practice_id)
     for row in store.practice_versions(session, practice_id):
-        found[row.client_id].append(_version(row))
+        found[row.client_id].append(_version(row, shelf))
     return dict(found)
 
 
 def current(session: Session, practice_id: str, client_id: str) -> Version | None:
     """Answer a client's newest version, or None before the first one."""
     row = store.newest(session, practice_id, client_id)
-    return _version(row) if row else None
+    return _version(row, shelf_of(session, practice_id)) if row else None
 
 
 def version_numbered(session: Session, practice_id: str, client_id: str, number: int) -> Version:
@@ -115,7 +119,7 @@ def version_numbered(session: Session, practice_id: str, client_id: str, number:
     row = store.version(session, practice_id, client_id, number)
     if row is None:
         raise not_found("program version")
-    return _version(row)
+    return _version(row, shelf_of(session, practice_id))
 
 
 def kit_of(session: Session, practice_id: str, client_id: str) -> frozenset[Kit]:
@@ -138,7 +142,12 @@ def findings_for(
     """
     client = identity.client_of(session, practice_id, client_id)
     kit = kit_of(session, practice_id, client_id)
-    return validate(content, kit, library(), local_date(now, client.time_zone))
+    return validate(content, kit, library_of(session, practice_id), local_date(now, client.time_zone))
+
+
+def changes_since(session: Session, practice_id: str, before: Version | None, content: ProgramContent) -> list[str]:
+    """Answer what would change for the client, a sentence each."""
+    return changes(before.content if before else None, content, library_of(session, practice_id))
 
 
 def publish(
@@ -171,7 +180,7 @@ def publish(
     _guard_base(base, before)
     _refuse_errors(findings_for(session, access.practice_id, client_id, content, now))
     content = normalise(content)
-    said = changes(before.content if before else None, content, library())
+    said = changes_since(session, access.practice_id, before, content)
     row = ProgramVersion(
         id=uuid7(now),
         practice_id=access.practice_id,
@@ -185,7 +194,7 @@ def publish(
         content=canonical(to_json(content)),
     )
     _add(session, row)
-    version = _version(row)
+    version = _version(row, shelf_of(session, access.practice_id))
     identity.announce(session, client, "program", _for_phone(version, before), now)
     return version
 
@@ -227,7 +236,7 @@ def _for_phone(version: Version, before: Version | None) -> dict[str, object]:
         "published_at": version.published_at.isoformat(timespec="milliseconds").replace("+00:00", "Z"),
         "effective_on": version.effective_on.isoformat(),
         "changes": list(version.changes),
-        "changed": changed_prescriptions(before.content if before else None, version.content, library()),
+        "changed": changed_prescriptions(before.content if before else None, version.content, version.library),
         "content": content,
-        "exercises": entries_for(content),
+        "exercises": entries_for(content, version.library),
     }

@@ -8,7 +8,8 @@ from sqlmodel import Session
 from steadfoot.core.ids import uuid7
 from steadfoot.core.problems import Conflict, Invalid, not_found
 from steadfoot.core.texts import canonical
-from steadfoot.exercises.service import library
+from steadfoot.exercises.service import Library
+from steadfoot.exercises.shelf import library_of
 from steadfoot.programs import store
 from steadfoot.programs.checks_sessions import session_findings
 from steadfoot.programs.content import PlannedDay, ProgramContent, normalise
@@ -58,7 +59,7 @@ def save_template(session: Session, practice_id: str, body: TemplateBody, now: d
         Invalid: a session or a week has an error; names each place.
     """
     _refuse_taken_name(session, practice_id, body.name)
-    found = [one for one in template_findings(body) if one.severity is Severity.ERROR]
+    found = [one for one in template_findings(body, library_of(session, practice_id)) if one.severity is Severity.ERROR]
     if found:
         errors = [{"pointer": f"/body{one.pointer}", "code": one.code, "detail": one.message} for one in found]
         raise Invalid("template-has-errors", "The template has errors.", errors=errors)
@@ -113,10 +114,10 @@ def _refuse_taken_name(session: Session, practice_id: str, name: str, except_id:
         raise Conflict("template-name-taken", f"There is already a template named {name}. Choose another name.")
 
 
-def template_findings(body: TemplateBody) -> Iterator[Finding]:
+def template_findings(body: TemplateBody, library: Library) -> Iterator[Finding]:
     """Answer the problems of a template: those of its sessions, and week entries without a session."""
     bare = ProgramContent(title=body.name, starts_on=date(2000, 1, 1), sessions=body.sessions, days=[])
-    yield from (one for one in session_findings(bare, list(Kit), library()) if one.code != "never_planned")
+    yield from (one for one in session_findings(bare, list(Kit), library) if one.code != "never_planned")
     keys = {session.key for session in body.sessions}
     for week, entries in enumerate(body.weeks):
         for place, entry in enumerate(entries):

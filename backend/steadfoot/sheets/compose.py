@@ -2,9 +2,10 @@
 
 from collections import Counter
 from collections.abc import Callable, Sequence
+from dataclasses import dataclass
 from datetime import date, timedelta
 
-from steadfoot.exercises.service import LIBRARY, variant_of
+from steadfoot.exercises.service import Library, variant_of
 from steadfoot.programs.content import (
     Alternative,
     AnySession,
@@ -24,12 +25,19 @@ from steadfoot.sheets.layout import WEEKS_SHOWN, Movement, Section, Week
 from steadfoot.sheets.wording import Wording
 
 StripOf = Callable[[str, str], str | None]
-"""Answers the key poses of an exercise's variant as SVG; None where there is no drawing."""
+"""Answers the key poses of an exercise's variant as SVG; None where there is no drawing. A practice's own exercise is
+named by the key of its drawings."""
 
 
-def sections_of(
-    content: ProgramContent, only: str | None, today: date, words: Wording, strip_of: StripOf
-) -> list[Section]:
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """What a sheet tells of exercises: their texts, and their drawings."""
+
+    library: Library
+    strip_of: StripOf
+
+
+def sections_of(content: ProgramContent, only: str | None, today: date, words: Wording, shown: Shown) -> list[Section]:
     """Answer a section for each session in its order, rest left out; or for the one with this key.
 
     Args:
@@ -37,13 +45,13 @@ def sections_of(
         only: key of a session, or None for all.
         today: the client's day; boxes begin with its week.
         words: the language.
-        strip_of: the drawings.
+        shown: texts and drawings.
     """
     sessions = [one for one in content.sessions if not isinstance(one, Rest) and only in (None, one.key)]
-    return [_section(one, content, today, words, strip_of) for one in sessions]
+    return [_section(one, content, today, words, shown) for one in sessions]
 
 
-def _section(session: AnySession, content: ProgramContent, today: date, words: Wording, strip_of: StripOf) -> Section:
+def _section(session: AnySession, content: ProgramContent, today: date, words: Wording, shown: Shown) -> Section:
     weeks, note = _weeks(session.key, content, today, words)
     prescriptions = session.prescriptions if isinstance(session, Circuit) else []
     prescribed = [one for one in prescriptions if _is_whole(one)]
@@ -52,9 +60,11 @@ def _section(session: AnySession, content: ProgramContent, today: date, words: W
         name=session.name,
         summary=_summary(session, words),
         note=session.note,
-        bring=words.kit(_kit(picks)),
+        bring=words.kit(_kit(picks, shown.library)),
         hint=words.labels["hint" if picks else "hint_plain"],
-        movements=tuple(_movement(rule_prescription(one), words, strip_of, _instead(one, words)) for one in prescribed),
+        movements=tuple(
+            _movement(rule_prescription(one), words, shown, _instead(one, words, shown.library)) for one in prescribed
+        ),
         weeks=weeks,
         weeks_note=note,
     )
@@ -65,15 +75,15 @@ def _is_whole(one: Prescription) -> bool:
     return one.hold_s is not None or (one.reps_low is not None and one.reps_high is not None)
 
 
-def class_section(name: str, picks: Sequence[dose.Prescription], words: Wording, strip_of: StripOf) -> Section:
+def class_section(name: str, picks: Sequence[dose.Prescription], words: Wording, shown: Shown) -> Section:
     """Answer the one section of a class sheet: no boxes, for nobody in particular."""
     return Section(
         name=name,
         summary="",
         note="",
-        bring=words.kit(_kit(picks)),
+        bring=words.kit(_kit(picks, shown.library)),
         hint=words.labels["hint_class"],
-        movements=tuple(_movement(one, words, strip_of) for one in picks),
+        movements=tuple(_movement(one, words, shown) for one in picks),
         weeks=(),
         weeks_note="",
     )
@@ -97,32 +107,32 @@ def _summary(session: AnySession, words: Wording) -> str:
     return ", ".join(parts)
 
 
-def _kit(picks: Sequence[dose.Prescription]) -> frozenset[Kit]:
+def _kit(picks: Sequence[dose.Prescription], library: Library) -> frozenset[Kit]:
     found: set[Kit] = set()
     for one in picks:
-        entry = LIBRARY.get(one.exercise)
+        entry = library.get(one.exercise)
         rung = variant_of(entry, one.variant) if entry else None
         found |= set(rung.kit) if rung else set()
     return frozenset(found)
 
 
-def _instead(one: Prescription, words: Wording) -> tuple[str, ...]:
+def _instead(one: Prescription, words: Wording, known: Library) -> tuple[str, ...]:
     """Answer what may be done instead, a sentence each: "Squat, 10 repetitions, both sides together."""
-    return tuple(_one_instead(one, each, words) for each in one.alternatives if _is_whole(instead(one, each)))
+    return tuple(_one_instead(one, each, words, known) for each in one.alternatives if _is_whole(instead(one, each)))
 
 
-def _one_instead(one: Prescription, alternative: Alternative, words: Wording) -> str:
+def _one_instead(one: Prescription, alternative: Alternative, words: Wording, known: Library) -> str:
     other = rule_prescription(instead(one, alternative))
-    entry = LIBRARY.get(other.exercise)
+    entry = known.get(other.exercise)
     rung = variant_of(entry, other.variant) if entry else None
     names = (entry.name if entry else other.exercise, rung.name if rung else other.variant)
     load = [words.say("load", n=words.number(other.load_kg))] if other.load_kg else []
     return ", ".join([*names, words.dose(other), *load]) + f". {alternative.reason}".rstrip()
 
 
-def _movement(one: dose.Prescription, words: Wording, strip_of: StripOf, may_instead: tuple[str, ...] = ()) -> Movement:
+def _movement(one: dose.Prescription, words: Wording, shown: Shown, may_instead: tuple[str, ...] = ()) -> Movement:
     """Answer a movement; one that the library no longer has is printed by its codes, with its dose."""
-    entry = LIBRARY.get(one.exercise)
+    entry = shown.library.get(one.exercise)
     rung = variant_of(entry, one.variant) if entry else None
     return Movement(
         name=entry.name if entry else one.exercise,
@@ -134,7 +144,7 @@ def _movement(one: dose.Prescription, words: Wording, strip_of: StripOf, may_ins
         cautions=tuple(entry.cautions) if entry else (),
         note=one.note,
         instead=may_instead,
-        strip=strip_of(one.exercise, one.variant) or "",
+        strip=shown.strip_of(entry.own.drawing if entry and entry.own else one.exercise, one.variant) or "",
     )
 
 

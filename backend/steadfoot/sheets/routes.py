@@ -8,6 +8,7 @@ from fastapi import APIRouter, Depends, Query, Request, Response
 
 from steadfoot.core.database import ReadSession
 from steadfoot.core.texts import Code
+from steadfoot.exercises.own_drawings import strips
 from steadfoot.identity import pairing
 from steadfoot.identity import service as identity
 from steadfoot.identity.access import ByPractitioner, Now
@@ -74,7 +75,7 @@ def get_sheet(
     only: Only = None,
 ) -> Response:
     """The current program on paper; its QR code opens the app and holds no secret."""
-    address, strip_of = request.app.state.settings.address(), request.app.state.gallery.strip_of
+    address, strip_of = request.app.state.settings.address(), strips(request.app.state.gallery, session)
     printed = service.client_sheet(session, access, client_id, style, only, address, None, at, strip_of)
     return Pdf(printed, "home-program")
 
@@ -96,12 +97,15 @@ def post_sheet(
     only: Only = None,
 ) -> Response:
     """The same sheet with a new invitation: its QR code pairs one phone, once, within 72 hours."""
-    address, strip_of = request.app.state.settings.address(), request.app.state.gallery.strip_of
+    address, strip_of = request.app.state.settings.address(), strips(request.app.state.gallery, session)
     printed = service.client_sheet(session, access, client_id, style, only, address, invitation, at, strip_of)
     return Pdf(printed, "home-program")
 
 
 @router.post("/class-sheets", operation_id="printClassSheet", response_class=Response, responses=_PDF)
-def post_class_sheet(body: ClassSheetBody, access: ByPractitioner, at: Now, request: Request) -> Response:
+def post_class_sheet(
+    body: ClassSheetBody, access: ByPractitioner, session: ReadSession, at: Now, request: Request
+) -> Response:
     """Movements on paper for a group class or a public talk, with no person's data; nothing is kept."""
-    return Pdf(service.class_sheet(access, body, at, request.app.state.gallery.strip_of), "class")
+    strip_of = strips(request.app.state.gallery, session)
+    return Pdf(service.class_sheet(session, access, body, at, strip_of), "class")

@@ -10,7 +10,8 @@ from sqlmodel import Session
 from steadfoot.core.clock import local_date
 from steadfoot.core.problems import Invalid, not_found
 from steadfoot.exercises.schemas import RepetitionDose, Variant
-from steadfoot.exercises.service import LIBRARY, variant_of
+from steadfoot.exercises.service import Library, offered, variant_of
+from steadfoot.exercises.shelf import library_of
 from steadfoot.identity import service as identity
 from steadfoot.identity.access import PractitionerAccess
 from steadfoot.identity.schemas import InvitationOut
@@ -19,7 +20,7 @@ from steadfoot.programs.plan import Version
 from steadfoot.rules.dose import Prescription
 from steadfoot.rules.pain import PAIN_STOP
 from steadfoot.sheets import press
-from steadfoot.sheets.compose import StripOf, class_section, sections_of
+from steadfoot.sheets.compose import Shown, StripOf, class_section, sections_of
 from steadfoot.sheets.layout import Code, Language, Section, Sheet, Style
 from steadfoot.sheets.schemas import ClassSheetBody, PickBody
 from steadfoot.sheets.wording import Wording
@@ -68,7 +69,7 @@ def client_sheet(
     client = identity.client_of(session, access.practice_id, client_id)
     words = Wording(style.language)
     today = local_date(now, client.time_zone)
-    sections = sections_of(version.content, only, today, words, strip_of)
+    sections = sections_of(version.content, only, today, words, Shown(version.library, strip_of))
     if not sections:
         raise not_found("session")
     lines = [words.say("for_person", name=client.display_name)]
@@ -121,24 +122,27 @@ def _sheet(
     )
 
 
-def class_sheet(access: PractitionerAccess, body: ClassSheetBody, now: datetime, strip_of: StripOf) -> Printed:
+def class_sheet(
+    session: Session, access: PractitionerAccess, body: ClassSheetBody, now: datetime, strip_of: StripOf
+) -> Printed:
     """Print the picked movements for a group. Nothing of any client is read.
 
     Raises:
         Invalid: a movement or its way of doing is not in the library; names each place.
     """
     words = Wording(body.language)
-    picks = _picks(body.movements)
+    library = offered(library_of(session, access.practice_id))
+    picks = _picks(body.movements, library)
     printed = words.say("class_printed", printed=words.day(local_date(now, access.time_zone)))
     lines = [line for line in (body.about, printed) if line]
     care = [words.labels["public"], *_care(words, PAIN_STOP, access.practice_name, "licensed")]
-    section = class_section("", picks, words, strip_of)
+    section = class_section("", picks, words, Shown(library, strip_of))
     sheet = _sheet(body.title, lines, [section], care, None, access, words)
     return Printed(press.to_pdf(sheet, Style(body.paper, body.large, Language(body.language))), body.title)
 
 
-def _picks(movements: Sequence[PickBody]) -> list[Prescription]:
-    found = [(one, _rung(one)) for one in movements]
+def _picks(movements: Sequence[PickBody], library: Library) -> list[Prescription]:
+    found = [(one, _rung(one, library)) for one in movements]
     errors = [
         {"pointer": f"/body/movements/{place}", "code": "unknown", "detail": "Not in the library"}
         for place, (_, rung) in enumerate(found)
@@ -149,8 +153,8 @@ def _picks(movements: Sequence[PickBody]) -> list[Prescription]:
     return [_usual(one, rung) for one, rung in found if rung is not None]
 
 
-def _rung(one: PickBody) -> Variant | None:
-    entry = LIBRARY.get(one.exercise)
+def _rung(one: PickBody, library: Library) -> Variant | None:
+    entry = library.get(one.exercise)
     return variant_of(entry, one.variant) if entry else None
 
 

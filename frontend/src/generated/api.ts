@@ -813,7 +813,7 @@ export interface paths {
         };
         /**
          * Get Exercises
-         * @description The whole library: each movement with its variants, easiest first; doses in repetitions or seconds.
+         * @description The whole library and the practice's own movements, each with its variants, easiest first.
          */
         get: operations["listExercises"];
         put?: never;
@@ -874,10 +874,100 @@ export interface paths {
         /**
          * Get Figure
          * @description The drawing of one variant; not found where there is none. Open to all: it holds nothing personal.
+         *
+         *     A practice's own movement has a random key in the place of its code; who was told the key may see it.
          */
         get: operations["drawExercise"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/exercises/{code}/poses": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Poses
+         * @description A drawn variant of the library to begin from.
+         */
+        get: operations["readPoses"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/exercises/own": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Own
+         * @description Keep a movement of the practice's own. A drawing with findings is kept too, and not used.
+         */
+        post: operations["createOwnExercise"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/exercises/own/{own_code}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Own
+         * @description The newest version of one of the practice's own movements, with an ETag.
+         */
+        get: operations["readOwnExercise"];
+        /**
+         * Put Own
+         * @description Write the next version; programs that are published keep theirs.
+         */
+        put: operations["changeOwnExercise"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /**
+         * Patch Own
+         * @description Offer it no more, or again; programs that have it keep it.
+         */
+        patch: operations["archiveOwnExercise"];
+        trace?: never;
+    };
+    "/api/v1/exercises/preview": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Preview
+         * @description A movement with one change, drawn and looked over; nothing is kept.
+         */
+        post: operations["previewExercise"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1476,6 +1566,24 @@ export interface components {
             needs_message: boolean;
         };
         /**
+         * Arm
+         * @description An arm told by its angles; shoulder: flexion, abduction, external rotation.
+         */
+        Arm: {
+            /** Elbow */
+            elbow?: number | null;
+            /** Grip */
+            grip?: boolean | null;
+            /** Shoulder */
+            shoulder?: [
+                number,
+                number,
+                number
+            ] | null;
+            /** Wrist */
+            wrist?: number | null;
+        };
+        /**
          * Away
          * @description Days without any session, both ends included.
          */
@@ -1497,6 +1605,18 @@ export interface components {
          * @enum {string}
          */
         Because: "trains" | "spares" | "kit" | "sides" | "difficulty" | "dose";
+        /**
+         * Bend
+         * @description Bend of spine or neck: forward, to the right, turned to the left are positive.
+         */
+        Bend: {
+            /** Flexion */
+            flexion?: number | null;
+            /** Lean */
+            lean?: number | null;
+            /** Turn */
+            turn?: number | null;
+        };
         /**
          * Cardio
          * @description Other endurance work.
@@ -1952,6 +2072,25 @@ export interface components {
             check_number?: string | null;
         };
         /**
+         * ControlOut
+         * @description A number that can be set.
+         */
+        ControlOut: {
+            /** High */
+            high: number;
+            /**
+             * Length
+             * @description A fraction of stature; otherwise degrees.
+             */
+            length: boolean;
+            /** Low */
+            low: number;
+            /** Path */
+            path: string;
+            /** Value */
+            value: number;
+        };
+        /**
          * CountedPart
          * @description Ascent and descent if a height counts once it lies so many metres from the last one counted.
          */
@@ -2240,6 +2379,25 @@ export interface components {
             version: number;
         };
         /**
+         * Drag
+         * @description A joint taken hold of and brought to a spot on paper.
+         */
+        Drag: {
+            /**
+             * Point
+             * @description Name of a handle.
+             */
+            point: string;
+            /**
+             * To
+             * @description x and y in drawing units, y down.
+             */
+            to: [
+                number,
+                number
+            ];
+        };
+        /**
          * DrawingOut
          * @description A moving drawing that the library has.
          */
@@ -2320,7 +2478,7 @@ export interface components {
         };
         /**
          * Exercise
-         * @description One movement of the library with its ladder, easiest variant first.
+         * @description One movement with its ladder, easiest variant first.
          */
         Exercise: {
             /** Cautions */
@@ -2333,7 +2491,7 @@ export interface components {
              */
             cues: string[];
             /** Faults */
-            faults: components["schemas"]["Fault"][];
+            faults: components["schemas"]["steadfoot__exercises__schemas__Fault"][];
             /**
              * Ladder
              * @description Variants, easiest first.
@@ -2346,6 +2504,8 @@ export interface components {
             loads: components["schemas"]["Region"][];
             /** Name */
             name: string;
+            /** @description Of the practice's own; null for the library's. */
+            own?: components["schemas"]["OwnMark"] | null;
             /** @description How the easiest variant is done; harder ones may be one-legged. */
             sides: components["schemas"]["Sides"];
             /**
@@ -2368,10 +2528,88 @@ export interface components {
             items: components["schemas"]["Exercise"][];
         };
         /**
+         * ExerciseText
+         * @description A movement as a practice writes it; it gets its code from the program.
+         */
+        "ExerciseText-Input": {
+            /** Cautions */
+            cautions: string[];
+            /**
+             * Cues
+             * @description What to think of while doing it.
+             */
+            cues: string[];
+            /** Faults */
+            faults: components["schemas"]["Fault-Input"][];
+            /**
+             * Ladder
+             * @description Variants, easiest first.
+             */
+            ladder: components["schemas"]["VariantText"][];
+            /**
+             * Loads
+             * @description Body regions that it loads by common practice, most loaded first.
+             */
+            loads: components["schemas"]["Region"][];
+            /** Name */
+            name: string;
+            /** @description How the easiest variant is done; harder ones may be one-legged. */
+            sides: components["schemas"]["Sides"];
+            /**
+             * Trains
+             * @description What it trains, most first.
+             */
+            trains: components["schemas"]["Quality"][];
+            /**
+             * Why
+             * @description One sentence for the client: what it is good for on the trail.
+             */
+            why: string;
+        };
+        /**
+         * ExerciseText
+         * @description A movement as a practice writes it; it gets its code from the program.
+         */
+        "ExerciseText-Output": {
+            /** Cautions */
+            cautions: string[];
+            /**
+             * Cues
+             * @description What to think of while doing it.
+             */
+            cues: string[];
+            /** Faults */
+            faults: components["schemas"]["steadfoot__exercises__schemas__Fault"][];
+            /**
+             * Ladder
+             * @description Variants, easiest first.
+             */
+            ladder: components["schemas"]["VariantText"][];
+            /**
+             * Loads
+             * @description Body regions that it loads by common practice, most loaded first.
+             */
+            loads: components["schemas"]["Region"][];
+            /** Name */
+            name: string;
+            /** @description How the easiest variant is done; harder ones may be one-legged. */
+            sides: components["schemas"]["Sides"];
+            /**
+             * Trains
+             * @description What it trains, most first.
+             */
+            trains: components["schemas"]["Quality"][];
+            /**
+             * Why
+             * @description One sentence for the client: what it is good for on the trail.
+             */
+            why: string;
+        };
+        /**
          * Fault
          * @description A way it goes wrong, and what to do instead.
          */
-        Fault: {
+        "Fault-Input": {
             /** Instead */
             instead: string;
             /** See */
@@ -2383,6 +2621,18 @@ export interface components {
          * @enum {string}
          */
         Feeds: "regular_activity" | "known_disease" | "signs_or_symptoms";
+        /**
+         * FindingOut
+         * @description Something in a drawing that a body cannot do. A drawing with any is kept, and not used.
+         */
+        FindingOut: {
+            /**
+             * Detail
+             * @description In plain words, with the amount and the time from 0 to 1.
+             */
+            detail: string;
+            fault: components["schemas"]["steadfoot__exercises__own_schemas__Fault"];
+        };
         /**
          * FixOut
          * @description What takes a problem away, and the words for its button.
@@ -2484,6 +2734,48 @@ export interface components {
             effect: string;
             /** Sentence */
             sentence: string;
+        };
+        /**
+         * Foot
+         * @description A foot with a place: the point of the floor below the ankle when flat.
+         */
+        Foot: {
+            /**
+             * Arch
+             * @description Arch drawn up, by as much at its two ends; seen on bare feet.
+             */
+            arch?: number | null;
+            /** At */
+            at?: [
+                number,
+                number,
+                number
+            ] | null;
+            /**
+             * Heading
+             * @description Toes outward.
+             */
+            heading?: number | null;
+            /**
+             * Inversion
+             * @description Sole inward is positive, outward negative.
+             */
+            inversion?: number | null;
+            /**
+             * Knee Out
+             * @description Knee outward of the toes.
+             */
+            knee_out?: number | null;
+            /**
+             * Pitch
+             * @description Heel up is positive and bends the toes; toes up is negative.
+             */
+            pitch?: number | null;
+            /**
+             * Pivot
+             * @description Stands on an edge: the heel may sink.
+             */
+            pivot?: "ball" | null;
         };
         /**
          * Form
@@ -2623,6 +2915,52 @@ export interface components {
          */
         Group: "needs_you" | "silent" | "on_the_way" | "no_program";
         /**
+         * Hand
+         * @description A hand with a place: that of the wrist.
+         */
+        Hand: {
+            /** At */
+            at?: [
+                number,
+                number,
+                number
+            ] | null;
+            /**
+             * Elbow
+             * @description Where the elbow points, in the thorax' frame.
+             */
+            elbow?: [
+                number,
+                number,
+                number
+            ] | null;
+            /**
+             * Fingers
+             * @description Where they point; zeros: on from the forearm.
+             */
+            fingers?: [
+                number,
+                number,
+                number
+            ] | null;
+            /** Grip */
+            grip?: boolean | null;
+            /** In */
+            in?: ("world" | "pelvis" | "thorax" | "head" | "thigh") | null;
+        };
+        /**
+         * HandleOut
+         * @description A joint that can be dragged, on paper.
+         */
+        HandleOut: {
+            /** Point */
+            point: string;
+            /** X */
+            x: number;
+            /** Y */
+            y: number;
+        };
+        /**
          * Headline
          * @description How many clients there are, and how many of them need something.
          */
@@ -2751,6 +3089,37 @@ export interface components {
             url: string;
         };
         /**
+         * Key
+         * @description A key pose at its time, 0 to 1.
+         */
+        Key: {
+            /**
+             * Aim
+             * @default {}
+             */
+            aim: {
+                [key: string]: number;
+            };
+            arm?: components["schemas"]["Arm"] | null;
+            "arm.L"?: components["schemas"]["Arm"] | null;
+            "arm.R"?: components["schemas"]["Arm"] | null;
+            foot?: components["schemas"]["Foot"] | null;
+            "foot.L"?: components["schemas"]["Foot"] | null;
+            "foot.R"?: components["schemas"]["Foot"] | null;
+            hand?: components["schemas"]["Hand"] | null;
+            "hand.L"?: components["schemas"]["Hand"] | null;
+            "hand.R"?: components["schemas"]["Hand"] | null;
+            leg?: components["schemas"]["Leg"] | null;
+            "leg.L"?: components["schemas"]["Leg"] | null;
+            "leg.R"?: components["schemas"]["Leg"] | null;
+            neck?: components["schemas"]["Bend"] | null;
+            pelvis?: components["schemas"]["Pelvis"] | null;
+            shoulders?: components["schemas"]["Shoulders"] | null;
+            spine?: components["schemas"]["Bend"] | null;
+            /** T */
+            t: number;
+        };
+        /**
          * Kind
          * @description How much weight a number can bear.
          * @enum {string}
@@ -2798,6 +3167,32 @@ export interface components {
             template?: string | null;
             /** Trip Name */
             trip_name: string;
+        };
+        /**
+         * Leg
+         * @description A leg told by its angles; hip: flexion, abduction, external rotation.
+         */
+        Leg: {
+            /**
+             * Ankle
+             * @description Toes toward the shin are positive.
+             */
+            ankle?: number | null;
+            /** Hip */
+            hip?: [
+                number,
+                number,
+                number
+            ] | null;
+            /**
+             * Inversion
+             * @description Sole inward is positive, outward negative.
+             */
+            inversion?: number | null;
+            /** Knee */
+            knee?: number | null;
+            /** Toe */
+            toe?: number | null;
         };
         /**
          * LegBody
@@ -2993,6 +3388,96 @@ export interface components {
             text: string;
         };
         /**
+         * Movement
+         * @description One variant, complete.
+         */
+        Movement: {
+            /**
+             * Again
+             * @description Starts over after the last key: going back would be another movement.
+             * @default false
+             */
+            again: boolean;
+            /**
+             * Balance
+             * @default always
+             * @enum {string}
+             */
+            balance: "always" | "keys" | "moving";
+            /**
+             * Barefoot
+             * @default false
+             */
+            barefoot: boolean;
+            base: components["schemas"]["PosePart"];
+            /**
+             * Contacts
+             * @description Parts that bear weight all the time; none in walking.
+             */
+            contacts: string[];
+            /**
+             * Cycle
+             * @default false
+             */
+            cycle: boolean;
+            /**
+             * Frame
+             * @description Named points that the picture of a view closes in on.
+             * @default {}
+             */
+            frame: {
+                [key: string]: string[];
+            };
+            /** Keys */
+            keys: {
+                [key: string]: components["schemas"]["Key"];
+            };
+            /**
+             * Lift
+             * @description Drawn last, over all else.
+             * @default []
+             */
+            lift: ("arm.L" | "arm.R" | "leg.L" | "leg.R" | "trunk" | "beside" | "behind" | "band" | "pack" | "seat")[];
+            /**
+             * Mark
+             * @description Named point that the first cue is about.
+             */
+            mark?: string | null;
+            /** Poster */
+            poster: string;
+            /**
+             * Props
+             * @default {}
+             */
+            props: {
+                [key: string]: components["schemas"]["Prop"];
+            };
+            /**
+             * Seconds
+             * @description One way, or one round of a cycle.
+             */
+            seconds: number;
+            /**
+             * Sink
+             * @description Drawn first, behind all else.
+             * @default []
+             */
+            sink: ("arm.L" | "arm.R" | "leg.L" | "leg.R" | "trunk" | "beside" | "behind" | "band" | "pack" | "seat")[];
+            /**
+             * Solve
+             * @default {}
+             */
+            solve: {
+                [key: string]: string;
+            };
+            /** Strip */
+            strip: string[];
+            /** Views */
+            views: ("side" | "left" | "front" | "back" | "quarter" | "quarter-left")[];
+            /** Working */
+            working: string[];
+        };
+        /**
          * NoteOut
          * @description A client's note.
          */
@@ -3098,6 +3583,79 @@ export interface components {
             usual_pain: number;
             /** Version */
             version: number;
+        };
+        /**
+         * OwnBody
+         * @description A movement of the practice's own.
+         */
+        OwnBody: {
+            /**
+             * Poses
+             * @description Drawing of each drawn variant.
+             * @default {}
+             */
+            poses: {
+                [key: string]: components["schemas"]["Movement"];
+            };
+            text: components["schemas"]["ExerciseText-Input"];
+        };
+        /**
+         * OwnMark
+         * @description Marks a movement of the practice's own.
+         */
+        OwnMark: {
+            /**
+             * Archived
+             * @description It is offered nowhere; programs that have it keep it.
+             */
+            archived: boolean;
+            /**
+             * Drawing
+             * @description Takes the place of the code in the address of a drawing.
+             */
+            drawing: string;
+            /**
+             * Version
+             * @description Number of the version, 1 for the first.
+             */
+            version: number;
+        };
+        /**
+         * OwnOut
+         * @description A movement of the practice's own, to go on with.
+         */
+        OwnOut: {
+            /** Archived */
+            archived: boolean;
+            /** Code */
+            code: string;
+            /**
+             * Findings
+             * @description By variant; a variant with findings is not drawn.
+             */
+            findings: {
+                [key: string]: components["schemas"]["FindingOut"][];
+            };
+            /** Poses */
+            poses: {
+                [key: string]: components["schemas"]["Movement"];
+            };
+            /**
+             * Saved At
+             * Format: date-time
+             */
+            saved_at: string;
+            text: components["schemas"]["ExerciseText-Output"];
+            /** Version */
+            version: number;
+        };
+        /**
+         * OwnPatch
+         * @description Whether it is offered.
+         */
+        OwnPatch: {
+            /** Archived */
+            archived: boolean;
         };
         /**
          * PainNote
@@ -3231,6 +3789,24 @@ export interface components {
             since: string;
         };
         /**
+         * Pelvis
+         * @description Place of the middle between the hip joints, and its turn: left, forward, to the right are positive.
+         */
+        Pelvis: {
+            /** Lean */
+            lean?: number | null;
+            /** Tilt */
+            tilt?: number | null;
+            /** Turn */
+            turn?: number | null;
+            /** X */
+            x?: number | null;
+            /** Y */
+            y?: number | null;
+            /** Z */
+            z?: number | null;
+        };
+        /**
          * PersonOut
          * @description A practitioner.
          */
@@ -3335,6 +3911,35 @@ export interface components {
              * @description Key of the session.
              */
             session: string;
+        };
+        /**
+         * PosePart
+         * @description A pose, or what changes in it. A limb without a side means both, mirrored.
+         */
+        PosePart: {
+            /**
+             * Aim
+             * @default {}
+             */
+            aim: {
+                [key: string]: number;
+            };
+            arm?: components["schemas"]["Arm"] | null;
+            "arm.L"?: components["schemas"]["Arm"] | null;
+            "arm.R"?: components["schemas"]["Arm"] | null;
+            foot?: components["schemas"]["Foot"] | null;
+            "foot.L"?: components["schemas"]["Foot"] | null;
+            "foot.R"?: components["schemas"]["Foot"] | null;
+            hand?: components["schemas"]["Hand"] | null;
+            "hand.L"?: components["schemas"]["Hand"] | null;
+            "hand.R"?: components["schemas"]["Hand"] | null;
+            leg?: components["schemas"]["Leg"] | null;
+            "leg.L"?: components["schemas"]["Leg"] | null;
+            "leg.R"?: components["schemas"]["Leg"] | null;
+            neck?: components["schemas"]["Bend"] | null;
+            pelvis?: components["schemas"]["Pelvis"] | null;
+            shoulders?: components["schemas"]["Shoulders"] | null;
+            spine?: components["schemas"]["Bend"] | null;
         };
         /**
          * PossibleDouble
@@ -3496,6 +4101,70 @@ export interface components {
             tempo_down_s: number | null;
             /** Variant */
             variant: string;
+        };
+        /**
+         * PreviewBody
+         * @description A movement, the key that is looked at, and what is to be changed in it.
+         */
+        PreviewBody: {
+            drag?: components["schemas"]["Drag"] | null;
+            /** Key */
+            key: string;
+            /**
+             * Mirror
+             * @description Do the same on the other side.
+             * @default false
+             */
+            mirror: boolean;
+            movement: components["schemas"]["Movement"];
+            /**
+             * Set
+             * @description New numbers by path.
+             * @default {}
+             */
+            set: {
+                [key: string]: number;
+            };
+            /**
+             * View
+             * @enum {string}
+             */
+            view: "side" | "left" | "front" | "back" | "quarter" | "quarter-left";
+            /**
+             * Whole
+             * @description Draw and check the whole movement instead of the one key.
+             * @default false
+             */
+            whole: boolean;
+        };
+        /**
+         * PreviewOut
+         * @description What came of it.
+         */
+        PreviewOut: {
+            /** Controls */
+            controls: components["schemas"]["ControlOut"][];
+            /**
+             * Findings
+             * @description Of the keys alone, or of the whole movement where asked.
+             */
+            findings: components["schemas"]["FindingOut"][];
+            /**
+             * Frame
+             * @description Left, top, width, height in drawing units.
+             */
+            frame: [
+                number,
+                number,
+                number,
+                number
+            ];
+            /** Handles */
+            handles: components["schemas"]["HandleOut"][];
+            /** @description With the change; every key says all of its numbers. */
+            movement: components["schemas"]["Movement"];
+            /** Svg */
+            svg: string;
         };
         /**
          * ProblemOut
@@ -3676,6 +4345,86 @@ export interface components {
             note: string;
             /** Program Number */
             program_number: number;
+        };
+        /**
+         * Prop
+         * @description A thing in the picture; which fields it needs depends on its kind.
+         */
+        Prop: {
+            /**
+             * Anchor
+             * @description A fixed end instead of the second point.
+             */
+            anchor?: [
+                number,
+                number,
+                number
+            ] | null;
+            /**
+             * At
+             * @description Middle of its foot print; of a carried pack, from between the palms.
+             */
+            at?: [
+                number,
+                number,
+                number
+            ] | null;
+            /**
+             * Behind
+             * @description Drawn behind the person in a front view.
+             * @default false
+             */
+            behind: boolean;
+            /**
+             * Ends
+             * @description Named points that a band or towel joins.
+             */
+            ends?: [
+                string,
+                string
+            ] | null;
+            /**
+             * Faces
+             * @description Direction its front looks, turned from x toward y.
+             * @default 0
+             */
+            faces: number;
+            /**
+             * Hands
+             * @default []
+             */
+            hands: ("L" | "R")[];
+            /**
+             * Kind
+             * @enum {string}
+             */
+            kind: "box" | "wall" | "mat" | "chair" | "table" | "rail" | "pillow" | "dumbbell" | "band" | "pack" | "towel" | "star" | "ball";
+            /**
+             * Mass
+             * @description As a fraction of body mass.
+             */
+            mass?: number | null;
+            /**
+             * Size
+             * @description Depth along x, width along y, height.
+             */
+            size?: [
+                number,
+                number,
+                number
+            ] | null;
+            /**
+             * Slope
+             * @description Rise of a rail toward its front, for its run.
+             * @default 0
+             */
+            slope: number;
+            /**
+             * Under
+             * @description Heels that a towel lies under and slides along with.
+             * @default []
+             */
+            under: ("L" | "R")[];
         };
         /**
          * PublishBody
@@ -4726,6 +5475,16 @@ export interface components {
             weeks_more: number;
         };
         /**
+         * Shoulders
+         * @description How far the shoulder blades carry both shoulder joints along the thorax: forward (apart), up.
+         */
+        Shoulders: {
+            /** Forward */
+            forward?: number | null;
+            /** Up */
+            up?: number | null;
+        };
+        /**
          * Sides
          * @description Whether a dose is for each side in turn or for both together.
          * @enum {string}
@@ -4814,6 +5573,13 @@ export interface components {
             by_set: components["schemas"]["RatioOut"];
         };
         /**
+         * StartOut
+         * @description A movement to begin from; every key says all of its numbers.
+         */
+        StartOut: {
+            movement: components["schemas"]["Movement"];
+        };
+        /**
          * Status
          * @description What is known of a planned session.
          * @enum {string}
@@ -4861,6 +5627,22 @@ export interface components {
             kind: string;
             /** Number */
             number: number;
+        };
+        /**
+         * Fault
+         * @description What a check of drawings found.
+         * @enum {string}
+         */
+        steadfoot__exercises__own_schemas__Fault: "bone stretched" | "out of reach" | "not solved" | "slides" | "sinks in" | "joint range" | "falls over" | "jumps";
+        /**
+         * Fault
+         * @description A way it goes wrong, and what to do instead.
+         */
+        steadfoot__exercises__schemas__Fault: {
+            /** Instead */
+            instead: string;
+            /** See */
+            see: string;
         };
         /**
          * ReasonOut
@@ -5384,6 +6166,42 @@ export interface components {
              * @default false
              */
             drawn: boolean;
+            /**
+             * How
+             * @description What the client does, in order.
+             */
+            how: string[];
+            /**
+             * Kit
+             * @description What is needed in the house, all of it.
+             */
+            kit: components["schemas"]["Kit"][];
+            load: components["schemas"]["LoadNeed"];
+            /**
+             * Name
+             * @description Name in full words, read after the exercise's: 'hand on the rail'.
+             */
+            name: string;
+            /**
+             * Short
+             * @description Caption for a narrow place, at most 14 letters; may be empty.
+             */
+            short: string;
+            /** @description Done for each side in turn, or with both together. */
+            sides: components["schemas"]["Sides"];
+            /**
+             * Variant
+             * @description Code of the variant, unique within its exercise.
+             */
+            variant: string;
+        };
+        /**
+         * VariantText
+         * @description One rung of the ladder, as it is written.
+         */
+        VariantText: {
+            /** Dose */
+            dose: components["schemas"]["RepetitionDose"] | components["schemas"]["HoldDose"];
             /**
              * How
              * @description What the client does, in order.
@@ -7574,6 +8392,257 @@ export interface operations {
                 content: {
                     "application/json": components["schemas"]["HTTPValidationError"];
                 };
+            };
+        };
+    };
+    readPoses: {
+        parameters: {
+            query: {
+                /** @description One key pose alone. */
+                key?: string | null;
+                /** @description A drawn variant of the library. */
+                variant: string;
+            };
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StartOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    createOwnExercise: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["OwnBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OwnOut"];
+                };
+            };
+            /** @description The name is taken, or there are too many. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    readOwnExercise: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                own_code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OwnOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    changeOwnExercise: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description ETag that the change was made from. */
+                "if-match"?: string | null;
+            };
+            path: {
+                own_code: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["OwnBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OwnOut"];
+                };
+            };
+            /** @description The name is taken, or there are too many. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Someone else changed it first. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    archiveOwnExercise: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description ETag that the change was made from. */
+                "if-match"?: string | null;
+            };
+            path: {
+                own_code: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["OwnPatch"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OwnOut"];
+                };
+            };
+            /** @description The name is taken, or there are too many. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Someone else changed it first. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    previewExercise: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PreviewBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PreviewOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+            /** @description Too many previews; with Retry-After. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
         };
     };

@@ -20,6 +20,8 @@ export interface Program {
 /** A library entry as it came with the program (the API's `Exercise`), as far as the phone shows it. */
 export interface LibraryExercise {
   code: string;
+  /** Of the practice's own; older entries do not say. */
+  own?: { drawing: string } | null;
   name: string;
   why: string;
   sides: 'each' | 'both';
@@ -38,6 +40,8 @@ export interface LibraryVariant {
   how: string[];
   dose: { reps?: [number, number]; hold_s?: [number, number] };
   load: 'none' | 'optional' | 'required';
+  /** Told truly of a practice's own movement only: a program may be older than the library's drawings. */
+  drawn?: boolean;
 }
 export interface Message { id: string; from: string; text: string; sent_at: string; flag_id?: string | null }
 export interface FlagAnswer { flag_id: string; action: string; event_ids?: string[]; message?: string | null; decided_at: string }

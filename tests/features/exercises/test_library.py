@@ -139,9 +139,10 @@ def test_a_program_carries_the_entries_of_what_may_be_done_instead():
 def test_a_program_carries_each_used_entry_once_and_whole():
     one = {"exercise": "step-down"}
     content = {"sessions": [{"prescriptions": [one, {"exercise": "clam"}]}, {"prescriptions": [one]}, {"kind": "rest"}]}
-    entries = service.entries_for(content)
+    entries = service.entries_for(content, service.library())
     assert [entry["code"] for entry in entries] == ["step-down", "clam"]
     whole = [{key: value for key, value in rung.items() if key != "drawn"} for rung in entries[0]["ladder"]]
+    assert entries[0].pop("own") is None
     assert {**entries[0], "ladder": whole} == json.loads((FOLDER / "step-down.json").read_text())
 
 

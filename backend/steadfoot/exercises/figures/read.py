@@ -1,6 +1,7 @@
 """Reads pose files: one a movement, with a patch for each variant. A fault names file, variant and field."""
 
 import json
+import re
 from dataclasses import dataclass
 from typing import Any
 
@@ -15,6 +16,12 @@ from steadfoot.exercises.figures.schema import Movement
 from steadfoot.exercises.figures.support import CONTACTS
 
 _OWN = {"code", "numbers", "variants"}
+_NUMBER = re.compile(
+    r"pelvis\.(x|y|z|turn|tilt|lean)|(spine|neck)\.(flexion|lean|turn)"
+    r"|foot(\.[LR])?\.(at\.[012]|heading|pitch|knee_out)|leg(\.[LR])?\.(hip\.[012]|knee|ankle|toe)"
+    r"|hand(\.[LR])?\.(at|fingers|elbow)\.[012]|arm(\.[LR])?\.(shoulder\.[012]|elbow|wrist)"
+)
+"""Paths of the numbers that a pose has."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,6 +80,15 @@ def figure(code: str, variant: str, document: dict[str, Any]) -> Figure:
         movement = Movement.model_validate(document)
     except ValidationError as error:
         raise PoseFileBroken("; ".join(_faults(error))) from error
+    return figure_of(code, variant, movement)
+
+
+def figure_of(code: str, variant: str, movement: Movement) -> Figure:
+    """Answer the figure of a movement.
+
+    Raises:
+        PoseFileBroken: it does not hold together; the message begins with the field.
+    """
     _refuse_unknown_names(movement)
     _refuse_bad_times(movement)
     _refuse_floating(movement)
@@ -122,6 +138,8 @@ def _refuse_floating(movement: Movement) -> None:
 
 def _refuse_open_ends(movement: Movement, first: dict[str, float]) -> None:
     for unknown, condition in movement.solve.items():
+        if not _NUMBER.fullmatch(unknown):
+            raise PoseFileBroken(f"solve.{unknown}: a pose has no such number")
         if f"aim.{condition}" not in first:
             raise PoseFileBroken(f"solve.{unknown}: no aim for {condition} in the base or the first key")
         limb = {"knee": "foot", "elbow": "hand"}.get(condition.partition(".")[0])

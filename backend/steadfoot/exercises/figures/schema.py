@@ -5,9 +5,12 @@ from typing import Annotated, Literal
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints
 
 Name = Annotated[str, StringConstraints(pattern=r"^[a-z][a-z0-9-]{0,39}$")]
+Named = Annotated[str, StringConstraints(max_length=40)]
 Length = Annotated[float, Field(ge=-2, le=2)]
 Angle = Annotated[float, Field(ge=-360, le=360)]
 Place = tuple[Length, Length, Length]
+Extent = Annotated[float, Field(ge=0.001, le=2)]
+Size = tuple[Extent, Extent, Extent]
 Angles = tuple[Angle, Angle, Angle]
 Direction = tuple[Length, Length, Length]
 View = Literal["side", "left", "front", "back", "quarter", "quarter-left"]
@@ -109,7 +112,7 @@ class PosePart(Part):
     arm: Arm | None = None
     arm_l: Arm | None = Field(None, alias="arm.L")
     arm_r: Arm | None = Field(None, alias="arm.R")
-    aim: dict[Condition, Annotated[float, Field(ge=-360, le=360)]] = {}
+    aim: dict[Condition, Annotated[float, Field(ge=-360, le=360)]] = Field({}, max_length=8)
 
 
 class Key(PosePart):
@@ -125,12 +128,14 @@ class Prop(Part):
         "box", "wall", "mat", "chair", "table", "rail", "pillow", "dumbbell", "band", "pack", "towel", "star", "ball"
     ]
     at: Place | None = Field(None, description="Middle of its foot print; of a carried pack, from between the palms.")
-    size: Place | None = Field(None, description="Depth along x, width along y, height.")
+    size: Size | None = Field(None, description="Depth along x, width along y, height.")
     faces: Angle = Field(0, description="Direction its front looks, turned from x toward y.")
     slope: Annotated[float, Field(ge=-2, le=2)] = Field(0, description="Rise of a rail toward its front, for its run.")
-    hands: list[Literal["L", "R"]] = []
-    under: list[Literal["L", "R"]] = Field([], description="Heels that a towel lies under and slides along with.")
-    ends: tuple[str, str] | None = Field(None, description="Named points that a band or towel joins.")
+    hands: list[Literal["L", "R"]] = Field([], max_length=2)
+    under: list[Literal["L", "R"]] = Field(
+        [], max_length=2, description="Heels that a towel lies under and slides along with."
+    )
+    ends: tuple[Named, Named] | None = Field(None, description="Named points that a band or towel joins.")
     anchor: Place | None = Field(None, description="A fixed end instead of the second point.")
     mass: Annotated[float, Field(ge=0, le=1)] | None = Field(None, description="As a fraction of body mass.")
     behind: bool = Field(False, description="Drawn behind the person in a front view.")
@@ -144,16 +149,18 @@ class Movement(Part):
     cycle: bool = False
     barefoot: bool = False
     again: bool = Field(False, description="Starts over after the last key: going back would be another movement.")
-    working: list[str] = Field(max_length=6)
-    props: dict[Name, Prop] = {}
-    contacts: list[str] = Field(description="Parts that bear weight all the time; none in walking.")
+    working: list[Named] = Field(max_length=6)
+    props: dict[Name, Prop] = Field({}, max_length=6)
+    contacts: list[Named] = Field(max_length=12, description="Parts that bear weight all the time; none in walking.")
     balance: Literal["always", "keys", "moving"] = "always"
     poster: Name
     strip: list[Name] = Field(min_length=1, max_length=4)
-    mark: str | None = Field(None, description="Named point that the first cue is about.")
-    lift: list[Group] = Field([], description="Drawn last, over all else.")
-    frame: dict[View, list[str]] = Field({}, description="Named points that the picture of a view closes in on.")
-    sink: list[Group] = Field([], description="Drawn first, behind all else.")
+    mark: Named | None = Field(None, description="Named point that the first cue is about.")
+    lift: list[Group] = Field([], max_length=10, description="Drawn last, over all else.")
+    frame: dict[View, Annotated[list[Named], Field(max_length=8)]] = Field(
+        {}, description="Named points that the picture of a view closes in on."
+    )
+    sink: list[Group] = Field([], max_length=10, description="Drawn first, behind all else.")
     solve: dict[Annotated[str, StringConstraints(max_length=40)], Condition] = Field({}, max_length=4)
     base: PosePart
     keys: dict[Name, Key] = Field(min_length=1, max_length=9)

@@ -40,7 +40,8 @@ def paths_of(path: str) -> list[str]:
     return [f"{limb}.{side}.{rest}" for side in SIDES] if both else [path]
 
 
-def _kind(path: str) -> str:
+def kind(path: str) -> str:
+    """Answer whether a number is a length or an angle."""
     return "length" if path.endswith((".x", ".y", ".z")) or ".at." in path else "angle"
 
 
@@ -81,7 +82,7 @@ def solve(
     if paths:
         off(
             _newton(
-                off, np.array([held.get(paths_of(path)[-1], 0.0) for path in paths]), [_kind(path) for path in paths]
+                off, np.array([held.get(paths_of(path)[-1], 0.0) for path in paths]), [kind(path) for path in paths]
             )
         )
     skeleton = pose(held, switches)

@@ -4,7 +4,7 @@
  */
 import { computed, effect } from '@preact/signals';
 import { olderPrograms, program, receivedCount, savedCount, type Program } from '../../outbox';
-import { drawingUrl } from '../../shared/drawing';
+import { drawingUrl, drawnAs, isOwnDrawing } from '../../shared/drawing';
 import type { components } from '../../generated/api';
 import { DRAWINGS } from '../../sw/drawings';
 import { keptDrawings } from './kept';
@@ -23,8 +23,10 @@ export function programDrawings(programs: readonly Pick<Program, 'content' | 'ex
   for (const { content, exercises } of programs) {
     const prescribed = content.sessions.flatMap((session) => (session.kind === 'circuit' ? session.prescriptions : []));
     for (const { exercise, variant } of prescribed.flatMap((one) => [one, ...(one.alternatives ?? [])])) {
-      const { easier, now, harder } = rungsAround(findExercise(exercises, exercise), variant);
-      for (const rung of [now, easier, harder]) if (rung) found.add(drawingUrl(exercise, rung.variant, 'moving'));
+      const entry = findExercise(exercises, exercise);
+      const { easier, now, harder } = rungsAround(entry, variant);
+      // A program from before the library was drawn says nothing of drawings; a practice's own movement says it truly.
+      for (const rung of [now, easier, harder]) if (entry && rung && (rung.drawn || !entry.own)) found.add(drawingUrl(drawnAs(entry), rung.variant, 'moving'));
     }
   }
   return [...found];
@@ -65,9 +67,9 @@ export async function keepDrawings(
   first: readonly string[], listed: Listed | null, cache: Cache, ask: typeof fetch, mayGoOn: () => boolean,
 ): Promise<boolean> {
   const held = await heldIn(cache);
-  const missing = (address: string) => (listed ? held.get(address)?.version !== listed.get(address)?.version : !held.has(address));
+  const missing = (address: string) => (listed?.has(address) ? held.get(address)?.version !== listed.get(address)!.version : !held.has(address));
   if (listed) await evict(first, listed, cache);
-  const known = first.filter((address) => listed?.has(address) ?? true);
+  const known = first.filter((address) => !listed || listed.has(address) || isOwnDrawing(address));
   for (const address of known.filter(missing)) await fetchOne(address, listed?.get(address)?.version ?? '', cache, ask);
   for (const [address, { version, ready }] of listed ?? []) {
     if (!ready || known.includes(address) || !missing(address)) continue;

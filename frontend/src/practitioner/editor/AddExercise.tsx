@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../shared/form/Button';
-import { missingKit, type Entry } from '../exercises/entry';
-import { ANY, find, fitting } from '../exercises/filter';
+import { languageOf, missingKit, type Entry } from '../exercises/entry';
+import { ANY, find, fitting, offered } from '../exercises/filter';
 import { Filters } from '../exercises/Filters';
 import type { Editor } from './editor';
 import { focusSoon } from './focus';
@@ -12,7 +12,7 @@ export function AddExercise({ editor, onAdd }: { editor: Editor; onAdd: (entry: 
   const [open, setOpen] = useState(false);
   const [filter, setFilter] = useState(ANY);
   const { kit } = editor.client.value;
-  const entries = [...editor.library.values()];
+  const entries = offered(editor.library.values());
   const found = find(entries, filter);
   const close = () => {
     setOpen(false);
@@ -49,7 +49,7 @@ function Found({ entry, kit, onAdd }: { entry: Entry; kit: readonly string[]; on
   return (
     <li>
       <div>
-        <b lang="en">{entry.name}</b>
+        <b lang={languageOf(entry)}>{entry.name}</b>
         <small>{entry.trains.map((code) => coded('quality', code)).join(', ')}</small>
         {house && <small>{house}</small>}
       </div>

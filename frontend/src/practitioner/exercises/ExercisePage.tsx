@@ -8,7 +8,8 @@ import { s } from '../../shared/words/shared';
 import { useResource } from '../api/resource';
 import { failureWords } from '../editor/failure';
 import { coded, e } from '../editor/words';
-import type { Entry, Usual, Variant } from './entry';
+import { OwnActions } from '../own/OwnActions';
+import { languageOf, type Entry, type Usual, type Variant } from './entry';
 import { RungDrawing } from './RungDrawing';
 
 /** One movement: its ladder, how it is done, what goes wrong, when to take care. */
@@ -30,8 +31,9 @@ export function ExercisePage({ params }: { params: Params }) {
 function Detail({ entry }: { entry: Entry }) {
   return (
     <>
-      <h1 lang="en">{entry.name}</h1>
-      <p class="ed-why" lang="en">{entry.why}</p>
+      <h1 lang={languageOf(entry)}>{entry.name}</h1>
+      <p class="ed-why" lang={languageOf(entry)}>{entry.why}</p>
+      {entry.own && <OwnActions entry={entry} />}
       <dl class="ed-facts">
         <div><dt>{e('trains')}</dt><dd>{entry.trains.map((code) => coded('quality', code)).join(', ')}</dd></div>
         <div><dt>{e('loads')}</dt><dd>{entry.loads.map((code) => s(code as Region)).join(', ')}</dd></div>
@@ -55,7 +57,7 @@ function Ladder({ entry }: { entry: Entry }) {
   return (
     <ol class="ed-ladder">
       {[...entry.ladder].reverse().map((rung, i) => (
-        <Rung key={rung.variant} rung={rung} end={end(i)}>
+        <Rung key={rung.variant} entry={entry} rung={rung} end={end(i)}>
           {rung.drawn && <RungDrawing entry={entry} rung={rung} plays={playing === rung.variant} onPlay={(plays) => setPlaying(plays ? rung.variant : null)} />}
         </Rung>
       ))}
@@ -66,13 +68,13 @@ function Ladder({ entry }: { entry: Entry }) {
 const usual = (dose: Usual): string =>
   'reps' in dose ? e('usualReps', { low: dose.reps[0], high: dose.reps[1] }) : e('usualHold', { low: dose.hold_s[0], high: dose.hold_s[1] });
 
-function Rung({ rung, end, children }: { rung: Variant; end: string; children: ComponentChildren }) {
+function Rung({ entry, rung, end, children }: { entry: Entry; rung: Variant; end: string; children: ComponentChildren }) {
   const kit = rung.kit.length ? e('needs', { kit: rung.kit.map((one) => coded('kit', one)).join(', ') }) : e('needsNothing');
   return (
     <li>
-      <h3><span lang="en">{rung.name}</span> {end && <small>{end}</small>}</h3>
+      <h3><span lang={languageOf(entry)}>{rung.name}</span> {end && <small>{end}</small>}</h3>
       {children}
-      <ol lang="en">{rung.how.map((step) => <li key={step}>{step}</li>)}</ol>
+      <ol lang={languageOf(entry)}>{rung.how.map((step) => <li key={step}>{step}</li>)}</ol>
       <p class="soft">{[usual(rung.dose), kit, e(`load_${rung.load}`)].join(' · ')}</p>
     </li>
   );
@@ -81,14 +83,14 @@ function Rung({ rung, end, children }: { rung: Variant; end: string; children: C
 function Teaching({ entry }: { entry: Entry }) {
   return (
     <div>
-      <section aria-labelledby="cues"><h2 id="cues">{e('cues')}</h2><ul class="ed-plain" lang="en">{entry.cues.map((cue) => <li key={cue}>{cue}</li>)}</ul></section>
+      <section aria-labelledby="cues"><h2 id="cues">{e('cues')}</h2><ul class="ed-plain" lang={languageOf(entry)}>{entry.cues.map((cue) => <li key={cue}>{cue}</li>)}</ul></section>
       <section aria-labelledby="faults">
         <h2 id="faults">{e('faults')}</h2>
-        <dl lang="en" class="ed-faults">{entry.faults.map((fault) => <div key={fault.see}><dt>{fault.see}</dt><dd>{fault.instead}</dd></div>)}</dl>
+        <dl lang={languageOf(entry)} class="ed-faults">{entry.faults.map((fault) => <div key={fault.see}><dt>{fault.see}</dt><dd>{fault.instead}</dd></div>)}</dl>
       </section>
       <section aria-labelledby="cautions" class="urgent">
         <h2 id="cautions">{e('cautions')}</h2>
-        <ul class="ed-plain" lang="en">{entry.cautions.map((caution) => <li key={caution}>{caution}</li>)}</ul>
+        <ul class="ed-plain" lang={languageOf(entry)}>{entry.cautions.map((caution) => <li key={caution}>{caution}</li>)}</ul>
         <p>{e('cautionsGeneral')}</p>
       </section>
       {!entry.ladder.some((rung) => rung.drawn) && <section aria-labelledby="drawing" class="ed-drawing"><h2 id="drawing">{e('drawing')}</h2><p class="soft">{e('drawingNone')}</p></section>}

@@ -8,22 +8,24 @@ import { KIT, type Items, type Kit } from '../api/types';
 import { failureWords } from '../editor/failure';
 import { coded, e } from '../editor/words';
 import { PrintClass } from '../sheets/PrintClass';
-import { ANY, find, fitting, type Filter } from './filter';
+import { ArchivedList } from '../own/ArchivedList';
+import { o } from '../own/words';
+import { ANY, find, fitting, offered, type Filter } from './filter';
 import { Filters } from './Filters';
-import type { Entry } from './entry';
+import { languageOf, type Entry } from './entry';
 import { ListDrawing } from './RungDrawing';
 
 /** The library: every movement, to be narrowed down by what it trains, spares and needs. */
 export function ExercisesPage() {
   const library = useResource<Items<Entry>>('/exercises');
   const [filter, setFilter] = useState<Filter>(ANY);
-  const entries = library.data?.items ?? [];
+  const entries = offered(library.data?.items ?? []);
   const found = find(entries, filter);
   const kit = (filter.kit ?? []) as Kit[];
   return (
     <main class="ed-page">
       <h1>{e('exercises')}</h1>
-      <p>{e('exercisesText')}</p>
+      <p>{e('exercisesText')} <Link to="/exercises/own/new">{o('newLink')}</Link></p>
       {library.data && <PrintClass entries={entries} />}
       {library.failure && <p role="alert">{failureWords(library.failure)} <Button small onClick={() => void library.reload()}>{e('tryAgain')}</Button></p>}
       {!library.data && !library.failure && <p role="status">{e('loading')}</p>}
@@ -38,6 +40,7 @@ export function ExercisesPage() {
       <ul class="ed-cards three">
         {found.map((entry) => <Card key={entry.code} entry={entry} kit={filter.kit} />)}
       </ul>
+      <ArchivedList entries={library.data?.items ?? []} />
     </main>
   );
 }
@@ -47,9 +50,9 @@ function Card({ entry, kit }: { entry: Entry; kit: readonly string[] | null }) {
   return (
     <li>
       <ListDrawing entry={entry} />
-      <h2 lang="en"><Link to={`/exercises/${entry.code}`}>{entry.name}</Link></h2>
-      <p lang="en">{entry.why}</p>
-      <p class="soft">{entry.trains.map((code) => coded('quality', code)).join(', ')}</p>
+      <h2 lang={languageOf(entry)}><Link to={`/exercises/${entry.code}`}>{entry.name}</Link></h2>
+      <p lang={languageOf(entry)}>{entry.why}</p>
+      <p class="soft">{entry.trains.map((code) => coded('quality', code)).join(', ')}{entry.own && ` · ${o('ownMark')}`}</p>
       <p class="soft">{e('rungsCount', { n: entry.ladder.length })}{kit !== null && fits < entry.ladder.length && `, ${e('someFit', { n: fits, of: entry.ladder.length })}`}</p>
     </li>
   );

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../shared/form/Button';
-import { drawingUrl } from '../../shared/drawing';
+import { drawingUrl, drawnAs } from '../../shared/drawing';
 import { e } from '../editor/words';
 import type { Entry, Variant } from './entry';
 
@@ -19,7 +19,7 @@ export function RungDrawing({ entry, rung, plays, onPlay }: RungDrawingProps) {
     <div class="ed-figure">
       <img
         loading="lazy"
-        src={drawingUrl(entry.code, rung.variant, plays ? 'moving' : 'still')}
+        src={drawingUrl(drawnAs(entry), rung.variant, plays ? 'moving' : 'still')}
         alt={e('drawingOf', { exercise: entry.name, variant: rung.name })}
         onError={() => setFailed(true)}
       />
@@ -35,5 +35,5 @@ export function ListDrawing({ entry }: { entry: Entry }) {
   const [failed, setFailed] = useState(false);
   const rung = entry.ladder.find((one) => one.drawn);
   if (!rung || failed) return null;
-  return <img class="ed-still" loading="lazy" src={drawingUrl(entry.code, rung.variant, 'still')} alt="" onError={() => setFailed(true)} />;
+  return <img class="ed-still" loading="lazy" src={drawingUrl(drawnAs(entry), rung.variant, 'still')} alt="" onError={() => setFailed(true)} />;
 }

@@ -7,6 +7,9 @@ export type Usual = Variant['dose'];
 /** `ladder`: easiest first. */
 export type Entry = Read<Schemas['Exercise'], { trains: string[]; loads: string[]; ladder: Variant[] }>;
 
+/** The library is written in English; a practice writes its own in whatever language it likes. */
+export const languageOf = (entry: Entry): 'en' | undefined => (entry.own ? undefined : 'en');
+
 export type Library = ReadonlyMap<string, Entry>;
 
 export const toLibrary = (items: readonly Entry[]): Library => new Map(items.map((entry) => [entry.code, entry]));

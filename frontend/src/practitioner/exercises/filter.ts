@@ -18,6 +18,9 @@ const plain = (text: string): string => text.toLocaleLowerCase('en').normalize('
 /** The variants that can be done with this kit, easiest first. */
 export const fitting = (entry: Entry, kit: readonly string[]) => entry.ladder.filter((rung) => missingKit(rung.kit, kit).length === 0);
 
+/** What may be chosen anew. */
+export const offered = (entries: Iterable<Entry>): Entry[] => [...entries].filter((entry) => !entry.own?.archived);
+
 function fits(entry: Entry, { text, trains, spares, kit }: Filter): boolean {
   // The code too: names are in the client's words, and a practitioner may type the trade's.
   const words = plain(`${entry.name} ${entry.code}`);

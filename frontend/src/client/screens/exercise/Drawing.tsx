@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { drawingUrl } from '../../../shared/drawing';
+import { drawingUrl, drawnAs } from '../../../shared/drawing';
 import { figureMoves } from '../../prefs';
 import type { Variant } from '../../session/library';
 import { t } from '../../words';
@@ -18,7 +18,7 @@ function useInView(): [{ current: HTMLDivElement | null }, boolean] {
 }
 
 interface DrawingProps {
-  exercise: { code: string; name: string };
+  exercise: { code: string; name: string; own?: { drawing: string } | null };
   variant: Variant;
 }
 
@@ -31,13 +31,13 @@ export function Drawing({ exercise, variant }: DrawingProps) {
   const [failed, setFailed] = useState(false);
   const moves = figureMoves.value;
   if (failed) return null;
-  const still = drawingUrl(exercise.code, variant.variant, 'still');
+  const still = drawingUrl(drawnAs(exercise), variant.variant, 'still');
   return (
     <div class="drawing" ref={box}>
       <picture>
         <source media="(prefers-reduced-motion: reduce)" srcset={still} />
         <img
-          src={moves && seen ? drawingUrl(exercise.code, variant.variant, 'moving') : still}
+          src={moves && seen ? drawingUrl(drawnAs(exercise), variant.variant, 'moving') : still}
           alt={t('drawingOf', { exercise: exercise.name, variant: variant.name })}
           onError={() => setFailed(true)}
         />
