@@ -133,7 +133,7 @@ def test_the_rules_see_the_same_ladder():
 
 def test_a_program_carries_the_entries_of_what_may_be_done_instead():
     whole = {"sessions": [{"prescriptions": [{"exercise": "squat", "alternatives": [{"exercise": "clam"}]}]}]}
-    assert [one["code"] for one in service.entries_for(whole)] == ["squat", "clam"]
+    assert [one["code"] for one in service.entries_for(whole, service.library())] == ["squat", "clam"]
 
 
 def test_a_program_carries_each_used_entry_once_and_whole():
