@@ -80,6 +80,7 @@ def test_a_class_sheet_is_picked_from_the_library(desk: BrowserContext, server: 
 def test_escape_closes_the_dialog_and_gives_the_focus_back(desk: BrowserContext, server: Server) -> None:
     page = open_desk(desk, server)
     dialog = _dialog(page, server)
+    expect(dialog).to_be_visible()  # a key pressed before is nobody's
     page.keyboard.press("Escape")
     expect(dialog).to_be_hidden()
     expect(page.get_by_role("button", name="Print the sheet")).to_be_focused()
