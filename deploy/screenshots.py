@@ -41,6 +41,13 @@ def desk(browser: Browser, note: dict[str, Any]) -> None:
     page.get_by_text("As the phone will show it").wait_for()
     page.get_by_role("button", name="Braking legs").first.click()
     picture(page, "desk-editor")
+    page.goto(f"{note['address']}/desk/")
+    for name, what in (("Bastian Kerr", "season"), ("Emil Tarrow", "readiness")):
+        person = page.get_by_role("link", name=name, exact=True).get_attribute("href") or ""
+        page.goto(f"{note['address']}/desk{person.partition('?')[0].removeprefix('/desk')}/{what}")
+        page.get_by_role("heading", level=2).first.wait_for()
+        picture(page, f"desk-{what}")
+        page.goto(f"{note['address']}/desk/")
 
 
 def phone(browser: Browser, note: dict[str, Any]) -> None:
