@@ -15,13 +15,13 @@ FIRST_WEEKS, DESCENT, PACK = "hips-and-knees-first-weeks", "descent-legs", "pack
 RIDGE = "Harrowcomb traverse"
 _ALL_KIT = ("step", "stairs", "rail", "wall", "mat", "chair", "band", "pack", "towel", "table", "pillow")
 
-_ON_A_CHAIR = Alternative(
-    exercise="knee-lift",
-    variant="sitting",
-    sides=Sides.EACH,
+_STANDING = Alternative(
+    exercise="hip-hinge",
+    variant="wall",
+    sides=Sides.BOTH,
     reps_low=8,
     reps_high=12,
-    reason="On days when kneeling bothers your knees.",
+    reason="On days when getting down to the floor is hard.",
 )
 
 
@@ -172,8 +172,6 @@ PEOPLE = (
         season_weeks=7,
     ),
     Person("Nele Farrow", 48, FIRST_WEEKS, Habit(keeps=0.9), weeks_in=1, trip_in_weeks=13),
-    Person(
-        "Jonna Stroud", 64, FIRST_WEEKS, weeks_in=0, trip_in_weeks=14, paired=False, instead={"bird-dog": _ON_A_CHAIR}
-    ),
+    Person("Jonna Stroud", 64, FIRST_WEEKS, weeks_in=0, trip_in_weeks=14, paired=False, instead={"bridge": _STANDING}),
     Person("Marek Sorrel", 45, None, paired=False),
 )

@@ -10,7 +10,7 @@ export function Notices() {
   return (
     <>
       <StorageTrouble />
-      {sharedWaits.value && <p><Link class="tap" to="/walk">{t('shareWaits')}</Link></p>}
+      {sharedWaits.value && <section class="sheet"><Link class="tap" to="/walk">{t('shareWaits')}</Link></section>}
       {outdated.value && (
         <p class="urgent" role="alert">
           {t('outdatedText')} <button type="button" class="link" onClick={() => location.reload()}>{t('reload')}</button>

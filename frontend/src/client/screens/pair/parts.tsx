@@ -30,7 +30,7 @@ export const WhatItIs = () => (
 export function SharedWalk() {
   const missed = query.value.get('share') === 'missed';
   if (!sharedWaits.value && !missed) return null;
-  return <p class="call" role="status">{t(sharedWaits.value ? 'shareWaitsPair' : 'shareMissedPair')}</p>;
+  return <section class="sheet"><p role="status">{t(sharedWaits.value ? 'shareWaitsPair' : 'shareMissedPair')}</p></section>;
 }
 
 const STORAGE = { refused: 'storageRefused', blocked: 'storageBlocked', full: 'storageFull' } as const;
