@@ -113,5 +113,5 @@ def create_app(
     _health(app)
     pages.install(app)
     app.add_middleware(GZipMiddleware, minimum_size=1000)
-    app.add_middleware(Edge, takes_stream=trip_routes.takes_stream)
+    app.add_middleware(Edge, takes_stream=trip_routes.takes_stream, keeps_nothing=pages.keeps_nothing)
     return app

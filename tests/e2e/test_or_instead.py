@@ -26,6 +26,7 @@ def allow_a_squat(desk: BrowserContext, server: Server, client_id: str) -> dict[
     page.get_by_role("button", name=re.compile("^Allow too: Squat, .* instead of Step-down$")).press("Enter")
     allowed = page.get_by_role("list", name="What may be done instead of Step-down")
     allowed.get_by_label("Squat, Why or when").fill("Where there is no step.")
+    allowed.get_by_role("radio", name="from a chair", exact=True).check(force=True)
     assert faults(page, DESK_TARGET_PX) == []
     page.set_viewport_size({"width": 320, "height": 800})
     assert faults(page, DESK_TARGET_PX) == []
@@ -44,7 +45,7 @@ def test_what_is_allowed_is_done_instead_offline_and_heard_as_what_it_is(
 ) -> None:
     client_id = write_program(server)
     one = allow_a_squat(desk, server, client_id)
-    assert (one["exercise"], one["reason"]) == ("squat", "Where there is no step.")
+    assert (one["exercise"], one["variant"], one["reason"]) == ("squat", "chair", "Where there is no step.")
     with phone_browser(playwright, tmp_path / "phone") as phone:
         page = phone.pages[0]
         pair(page, pairing_link(server, client_id))

@@ -11,6 +11,10 @@ _ROOT = Path(__file__).parent.parent / "static"
 _HASHED = "assets/"
 _FOR_A_YEAR = "public, max-age=31536000, immutable"
 _ASK_AGAIN = "no-cache"
+_SHARE = "/app/walk"
+_SHARE_MISSED = f"{_SHARE}?share=missed"
+_SHARE_TAKEN_BYTES = 25_000_000
+"""The largest file that the app reads, and room. House value."""
 _NOT_BUILT = "The pages are not built. Install the project with pip, or run 'npm run build' in frontend/."
 _MEDIA_TYPES = {".webmanifest": "application/manifest+json", ".js": "text/javascript"}
 
@@ -36,6 +40,21 @@ def _desk(request: Request) -> Response:
     return _file("desk", request.path_params["path"])
 
 
+def keeps_nothing(method: str, path: str) -> bool:
+    """Answer whether this is a walk shared to the phone app: let pass from anywhere, since nothing of it is kept."""
+    return method == "POST" and path == _SHARE
+
+
+async def _shared(request: Request) -> Response:
+    """Tell that no service worker was there to keep the file. A browser listens only once it has sent all of it."""
+    taken = 0
+    async for part in request.stream():
+        taken += len(part)
+        if taken > _SHARE_TAKEN_BYTES:
+            break
+    return RedirectResponse(_SHARE_MISSED, 303)
+
+
 def _slash(request: Request) -> Response:
     return RedirectResponse(f"{request.url.path}/", 307)
 
@@ -47,6 +66,7 @@ def _home(_request: Request) -> Response:
 def install(app: FastAPI) -> None:
     """Add the pages: the phone app under /app/, the practice's pages under /desk/."""
     app.add_route("/", _home, include_in_schema=False)
+    app.add_route(_SHARE, _shared, methods=["POST"], include_in_schema=False)
     for name, serve in (("app", _phone), ("desk", _desk)):
         app.add_route(f"/{name}", _slash, include_in_schema=False)
         app.add_route(f"/{name}/{{path:path}}", serve, include_in_schema=False)

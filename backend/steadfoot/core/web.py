@@ -16,6 +16,7 @@ Scope = MutableMapping[str, Any]
 Message = MutableMapping[str, Any]
 Receive = Callable[[], Awaitable[Message]]
 Send = Callable[[Message], Awaitable[None]]
+Of = Callable[[str, str], bool]
 App = Callable[[Scope, Receive, Send], Awaitable[None]]
 
 BODY_LIMIT_BYTES = 2_000_000
@@ -73,13 +74,22 @@ async def _read_body(receive: Receive, *, gzip: bool) -> bytes:
     return b"".join(parts)
 
 
+def _never(_method: str, _path: str) -> bool:
+    return False
+
+
 class Edge:
     """Outermost layer of the app. It answers for errors that nobody foresaw, too: only so do they get the headers."""
 
-    def __init__(self, app: App, takes_stream: Callable[[str, str], bool] = lambda _method, _path: False) -> None:
-        """``takes_stream`` says of a method and path that its route reads the body piece by piece, with a limit."""
+    def __init__(self, app: App, takes_stream: Of = _never, keeps_nothing: Of = _never) -> None:
+        """Both say something of a method and path.
+
+        ``takes_stream``: its route reads the body piece by piece, with a limit.
+        ``keeps_nothing``: so it does, and throws it away, so that it does not matter which site sends it.
+        """
         self._app = app
         self._takes_stream = takes_stream
+        self._keeps_nothing = keeps_nothing
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Serve one request."""
@@ -98,7 +108,7 @@ class Edge:
         headers = Headers(scope=scope)
         if "\x00" in scope["path"] or b"%00" in scope["query_string"]:
             await _refuse(send, 400, "unreadable", "The address has a character that cannot be stored.")
-        elif scope["method"] in _SAFE_METHODS:
+        elif scope["method"] in _SAFE_METHODS or self._keeps_nothing(scope["method"], scope["path"]):
             await self._app(scope, receive, send)
         elif _is_cross_site(headers):
             await _refuse(send, 403, "cross-site", "This request came from another site.")

@@ -1,6 +1,6 @@
 """Makes the invented practice's eight weeks, in the order in which they would have happened."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 from random import Random
@@ -24,7 +24,7 @@ from steadfoot.identity.schemas import ClientBody, Delivery
 from steadfoot.intake.schemas import ClearanceBody, ScreeningAnswers, ScreeningBody
 from steadfoot.intake.service import clear, screen
 from steadfoot.monitoring.service import refresh_findings
-from steadfoot.programs.content import Circuit, Goal, ProgramContent, Walk
+from steadfoot.programs.content import Alternative, Circuit, Goal, Prescription, ProgramContent, Walk
 from steadfoot.programs.schemas import FromTemplateBody
 from steadfoot.programs.service import planned_between, publish, versions_of
 from steadfoot.programs.templates import lay_out, template_of
@@ -146,6 +146,7 @@ def _publish_versions(
     template = template_of(session, access.practice_id, person.template)
     body = FromTemplateBody(template=person.template, starts_on=first, ends_on=None, goal=goal)
     content = season_of(template, goal, person.season_weeks) if person.season_weeks else lay_out(template, body)
+    content = _allowing(content, person.instead)
     if not person.paired:
         content = _begun_today(content, today)
     publish(session, access, client_id, content, 0, "First program", begun)
@@ -161,6 +162,21 @@ def _begun_today(content: ProgramContent, today: date) -> ProgramContent:
     moved = [day.model_copy(update={"date": day.date + later}) for day in content.days]
     days = [day for day in moved if content.ends_on is None or day.date <= content.ends_on]
     return content.model_copy(update={"starts_on": today, "days": days})
+
+
+def _allowing(content: ProgramContent, instead: Mapping[str, Alternative]) -> ProgramContent:
+    """Each alternative beside the prescription of its key, in every session that has it."""
+
+    def allowed(one: Prescription) -> Prescription:
+        return one.model_copy(update={"alternatives": [instead[one.key]]}) if one.key in instead else one
+
+    sessions = [
+        one.model_copy(update={"prescriptions": [allowed(each) for each in one.prescriptions]})
+        if isinstance(one, Circuit)
+        else one
+        for one in content.sessions
+    ]
+    return content.model_copy(update={"sessions": sessions})
 
 
 def _longer_walks(content: ProgramContent) -> ProgramContent:

@@ -1,8 +1,11 @@
 """The 24 invented people of the invented practice in Thornwater, and the ridge they want to cross."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from steadfoot.demo.habits import Habit, Pain
+from steadfoot.programs.content import Alternative
+from steadfoot.rules.vocabulary import Sides
 
 PRACTICE = "Thornwater Physical Therapy"
 PRACTITIONER = "Maren Brandvold"
@@ -11,6 +14,15 @@ ZONE = "Europe/Vienna"
 FIRST_WEEKS, DESCENT, PACK = "hips-and-knees-first-weeks", "descent-legs", "pack-and-trunk"
 RIDGE = "Harrowcomb traverse"
 _ALL_KIT = ("step", "stairs", "rail", "wall", "mat", "chair", "band", "pack", "towel", "table", "pillow")
+
+_STANDING = Alternative(
+    exercise="hip-hinge",
+    variant="wall",
+    sides=Sides.BOTH,
+    reps_low=8,
+    reps_high=12,
+    reason="On days when getting down to the floor is hard.",
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,6 +37,7 @@ class Person:
         paired: whether a phone was paired.
         cleared_by: who gave the go-ahead that their health asked for; None: none was needed.
         body_mass_kg: without a pack.
+        instead: what they may do instead, by the key of the prescription.
         season_weeks: for how many weeks before the trip their program was planned as a season; None: by hand.
     """
 
@@ -41,6 +54,7 @@ class Person:
     cleared_by: str | None = None
     body_mass_kg: float = 68.0
     season_weeks: int | None = None
+    instead: Mapping[str, Alternative] = field(default_factory=dict)
 
 
 PEOPLE = (
@@ -158,6 +172,6 @@ PEOPLE = (
         season_weeks=7,
     ),
     Person("Nele Farrow", 48, FIRST_WEEKS, Habit(keeps=0.9), weeks_in=1, trip_in_weeks=13),
-    Person("Jonna Stroud", 64, FIRST_WEEKS, weeks_in=0, trip_in_weeks=14, paired=False),
+    Person("Jonna Stroud", 64, FIRST_WEEKS, weeks_in=0, trip_in_weeks=14, paired=False, instead={"bridge": _STANDING}),
     Person("Marek Sorrel", 45, None, paired=False),
 )

@@ -12,6 +12,7 @@ import { watchTextSize } from './largeText';
 import { watchTime } from './phone';
 import { watchInstall } from './screens/pair/install';
 import { loadPending, takeLinkCode } from './screens/pair/pending';
+import { loadShared } from './walkfile/shared';
 import { loadSince } from './season/since';
 import { startRestKeeping } from './session/rest';
 
@@ -26,7 +27,7 @@ watchTextSize();
 watchInstall();
 // What is on the phone is read before the first drawing: it takes milliseconds, and nobody sees an empty page first.
 await Promise.all([startLanguage(), start()]);
-await Promise.all([startRestKeeping(), loadPending(), loadSince()]);
+await Promise.all([startRestKeeping(), loadPending(), loadSince(), loadShared()]);
 render(<App />, document.getElementById('app')!);
 void registerWorker();
 void import('./session/drawings').then(({ watchDrawings }) => watchDrawings(), () => undefined);

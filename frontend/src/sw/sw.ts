@@ -1,10 +1,12 @@
 /**
  * The service worker: it keeps the whole phone app at hand and answers with the drawings that the app put by.
+ * A walk that another app shares it keeps for the page.
  * It touches nothing else of /api/: health data does not belong in a cache, and a cached reply could pass for an acknowledgement.
  */
 import { cleanupOutdatedCaches, createHandlerBoundToURL, precacheAndRoute, type PrecacheEntry } from 'workbox-precaching';
 import { NavigationRoute, registerRoute } from 'workbox-routing';
 import { DRAWINGS, isDrawing, movingOf, stillOf } from './drawings';
+import { MISSED_PATH, putBy, SHARE_PATH } from './shared';
 
 declare const self: ServiceWorkerGlobalScope & { __WB_MANIFEST: (PrecacheEntry | string)[] };
 
@@ -17,6 +19,12 @@ registerRoute(({ url, sameOrigin }) => sameOrigin && isDrawing(url), async ({ re
   const kept = request.destination === 'image' ? await keptDrawing(request) : undefined;
   return kept ?? fetch(request);
 });
+
+// The redirect makes the next load an ordinary one: loading again does not share again.
+registerRoute(({ url, sameOrigin }) => sameOrigin && url.pathname === SHARE_PATH, async ({ request }) => {
+  const kept = await request.formData().then(putBy).then(() => true, () => false);
+  return Response.redirect(kept ? SHARE_PATH : MISSED_PATH, 303);
+}, 'POST');
 
 async function keptDrawing({ url }: Request): Promise<Response | undefined> {
   try {

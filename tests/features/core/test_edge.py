@@ -40,6 +40,26 @@ def test_every_reply_carries_the_headers_that_protect_a_browser(visitor: TestCli
         assert response.headers["Cache-Control"] == "no-store"
 
 
+@pytest.mark.parametrize(
+    "origin", [{}, {"Origin": "null"}, {"Origin": "https://elsewhere.example", "Sec-Fetch-Site": "cross-site"}]
+)
+@pytest.mark.parametrize("size", [0, 3_000_000, 26_000_000])
+def test_a_walk_shared_without_a_worker_leads_to_the_form(
+    visitor: TestClient, origin: dict[str, str], size: int
+) -> None:
+    """The share of another app comes without an origin of ours, and a file may be larger than other bodies."""
+    sent = {"walk": ("walk.gpx", b"." * size)} if size else None
+    response = visitor.post("/app/walk", files=sent, headers=origin, follow_redirects=False)
+    assert (response.status_code, response.headers["Location"]) == (303, "/app/walk?share=missed")
+    assert response.headers["X-Content-Type-Options"] == "nosniff"
+
+
+@pytest.mark.parametrize("path", ["/app/", "/app/season", "/app/walk/more", "/desk/walk"])
+def test_no_other_page_takes_a_post(visitor: TestClient, path: str) -> None:
+    assert visitor.post(path, headers={"Origin": "https://elsewhere.example"}).status_code == 403
+    assert visitor.post(path).status_code == 405
+
+
 def test_an_error_nobody_foresaw_is_a_problem_with_the_same_headers(
     visitor: TestClient, database: Database, monkeypatch: pytest.MonkeyPatch
 ) -> None:

@@ -24,4 +24,12 @@ def test_whoever_pairs_a_phone_has_a_circuit_to_do_today(database, app, clock, m
             circuits = {one.key for one in version.content.sessions if isinstance(one, Circuit)}
             today = [day.session for day in version.content.days if day.date == local_date(now, ZONE)]
             assert circuits & set(today)
+            offered = {
+                each.key: list(each.alternatives)
+                for one in version.content.sessions
+                if isinstance(one, Circuit) and one.key in today
+                for each in one.prescriptions
+                if each.alternatives
+            }
+            assert offered == {key: [one] for key, one in person.instead.items()}
             assert version.content.goal.date > max(day.date for day in version.content.days)

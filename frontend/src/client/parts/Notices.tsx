@@ -1,6 +1,8 @@
 import { connection, outdated } from '../../outbox';
 import { ButtonLink } from '../../shared/form/Button';
+import { Link } from '../../shared/router';
 import { StorageTrouble } from '../screens/pair/parts';
+import { sharedWaits } from '../walkfile/shared';
 import { t } from '../words';
 
 /** What stands in the way of keeping or sending. Nothing when nothing does. */
@@ -8,6 +10,7 @@ export function Notices() {
   return (
     <>
       <StorageTrouble />
+      {sharedWaits.value && <section class="sheet"><Link class="tap" to="/walk">{t('shareWaits')}</Link></section>}
       {outdated.value && (
         <p class="urgent" role="alert">
           {t('outdatedText')} <button type="button" class="link" onClick={() => location.reload()}>{t('reload')}</button>

@@ -3,9 +3,9 @@ import { loadDraft, saveDraft } from '../../outbox';
 
 /**
  * A half-filled form that survives the app being closed: loaded once, saved at each change.
- * Answers null while it is being read.
+ * Answers null while it is being read. A change is kept once its promise is fulfilled.
  */
-export function useDraft<T extends object>(name: string, initial: T): [T | null, (part: Partial<T>) => void] {
+export function useDraft<T extends object>(name: string, initial: T): [T | null, (part: Partial<T>) => Promise<void>] {
   const [value, setValue] = useState<T | null>(null);
   const newest = useRef<T | null>(null);
   const show = (to: T) => {
@@ -21,10 +21,10 @@ export function useDraft<T extends object>(name: string, initial: T): [T | null,
       gone = true;
     };
   }, [name]);
-  const change = (part: Partial<T>) => {
+  const change = async (part: Partial<T>) => {
     const next = { ...(newest.current ?? initial), ...part };
     show(next);
-    void saveDraft(name, next).catch(() => undefined); // what is on the screen stays; saving the form itself will say so
+    await saveDraft(name, next).catch(() => undefined); // what is on the screen stays; saving the form itself will say so
   };
   return [value, change];
 }

@@ -3,10 +3,11 @@ import { connection, device, sendNow, samePerson, type Device } from '../../outb
 import { Button } from '../../shared/form/Button';
 import { navigate } from '../../shared/router';
 import { BackLink, Screen } from '../parts/Screen';
+import { sharedWaits } from '../walkfile/shared';
 import { t } from '../words';
 import { CodeForm, failureWords } from './pair/CodeForm';
 import { isIos } from './pair/install';
-import { InstallHint, StorageTrouble, WhatItIs } from './pair/parts';
+import { InstallHint, SharedWalk, StorageTrouble, WhatItIs } from './pair/parts';
 import { accept, ask, linkCode, pairingAnew, pending, putAway } from './pair/pending';
 
 const who = ({ client_name, practice_name, practitioner_name }: Device) => ({ client: client_name, practice: practice_name, practitioner: practitioner_name });
@@ -20,6 +21,7 @@ export function Welcome() {
   return (
     <Screen title={t('welcomeTitle')} where={known ? <BackLink to="/me">{t('me')}</BackLink> : undefined}>
       <p role="status">{declined && t('pairDeclined')}</p>
+      <SharedWalk />
       <p>{t('welcomeText')}</p>
       {isIos() && <InstallHint />}
       <CodeForm initial={linkCode.value ?? ''} onCode={ask} />
@@ -34,7 +36,7 @@ export function Welcome() {
 function Confirm({ fresh, onDeclined }: { fresh: Device; onDeclined: () => void }) {
   const known = device.value;
   const [problem, setProblem] = useState<string | null>(null);
-  const yes = () => accept().then(() => navigate('/', { replace: true }), (error: unknown) => setProblem(failureWords(error)));
+  const yes = () => accept().then(() => navigate(sharedWaits.value ? '/walk' : '/', { replace: true }), (error: unknown) => setProblem(failureWords(error)));
   const no = () => putAway().then(onDeclined);
   return (
     <Screen
@@ -85,6 +87,7 @@ export function Waiting() {
   };
   return (
     <Screen title={t('waitTitle', { practitioner: who(known).practitioner })}>
+      <SharedWalk />
       <p class="check-number">{known.check_number}</p>
       <p>{t('waitText', { practice: who(known).practice })}</p>
       <p class="note">{t('waitWhy')}</p>

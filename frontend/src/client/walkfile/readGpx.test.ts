@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { FILE_MAX_BYTES, readWalkFile, walkOf, WalkUnreadable } from './readGpx';
+import { FILE_MAX_BYTES } from '../../sw/shared';
+import { readWalkFile, walkOf, WalkUnreadable } from './readGpx';
 
 const folder = new URL('../../../../tests/vectors/', import.meta.url);
 const vectors = JSON.parse(readFileSync(new URL('gpx_walks.json', folder), 'utf8')) as Record<string, { distance_km: number; ascent_m: number; descent_m: number }>;

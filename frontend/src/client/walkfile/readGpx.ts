@@ -3,6 +3,8 @@
  * those of the practice's own rule (vectors hold both to it): great circles on the mean Earth radius, ascent counted from 5 m on,
  * nothing across a gap between segments.
  */
+import { FILE_MAX_BYTES } from '../../sw/shared';
+
 export type Fault = 'too_large' | 'not_gpx' | 'nowhere' | 'no_way';
 export class WalkUnreadable extends Error {
   constructor(readonly fault: Fault) {
@@ -12,8 +14,6 @@ export class WalkUnreadable extends Error {
 /** What a walk's file says; null where it says nothing. */
 export interface WalkRead { distance_km: number; ascent_m: number | null; descent_m: number | null; minutes: number | null; startedAt: Date | null }
 
-/** A long day at a point a second is some 5 MB. House value, bytes. */
-export const FILE_MAX_BYTES = 20_000_000;
 /** Mean Earth radius, m (Moritz 2000). */
 const EARTH_RADIUS_M = 6_371_008.8;
 /** A height counts once it lies this far from the last one counted, m. The practice's own rule. */

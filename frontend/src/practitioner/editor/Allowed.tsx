@@ -1,13 +1,13 @@
 import { Button } from '../../shared/form/Button';
 import { instead, type Alternative, type Prescription } from '../../shared/program';
-import { variantOf } from '../exercises/entry';
+import type { Entry } from '../exercises/entry';
 import { DoseSentence } from './DoseSentence';
 import type { Editor } from './editor';
 import { focusSoon } from './focus';
-import { removeAllowed, setAllowed } from './instead';
-import { exerciseName, variantName } from './phrases';
+import { chooseAllowed, removeAllowed, setAllowed } from './instead';
+import { exerciseName } from './phrases';
 import { fieldId } from './pointer';
-import { NotInHouse } from './RungLine';
+import { RungLine } from './RungLine';
 import { TextBox } from './TextBox';
 import { e } from './words';
 
@@ -19,7 +19,7 @@ interface AllowedProps {
   at: string;
 }
 
-/** What the client may do instead: each with its dose, its reason, and the way to take it out. */
+/** What the client may do instead: each with its rung, its dose, its reason, and the way to take it out. */
 export function Allowed({ editor, session, one, at }: AllowedProps) {
   const all = one.alternatives ?? [];
   if (all.length === 0) return null;
@@ -37,9 +37,10 @@ export function Allowed({ editor, session, one, at }: AllowedProps) {
 function One({ editor, session, one, each, at }: AllowedProps & { each: Alternative }) {
   const other = instead(one, each);
   const name = exerciseName(other, editor.library);
-  const rung = variantOf(editor.library.get(each.exercise), each.variant);
+  const known = editor.library.has(each.exercise);
   const set = (fields: Partial<Alternative>, field: string | null) =>
     editor.edit((now) => setAllowed(now, session, one.key, each.exercise, fields), field && `${one.key}.${each.exercise}.${field}`);
+  const choose = (entry: Entry, variant: string) => editor.edit((now) => chooseAllowed(now, session, one.key, entry, variant));
   const remove = () => {
     editor.edit((now) => removeAllowed(now, session, one.key, each.exercise));
     editor.say(e('allowedRemoved', { name }), true);
@@ -48,7 +49,8 @@ function One({ editor, session, one, each, at }: AllowedProps & { each: Alternat
   return (
     <li id={fieldId(at)} tabIndex={-1}>
       <div>
-        <p id={fieldId(`${at}/exercise`)} tabIndex={-1}><b lang="en">{name}</b>, <span id={fieldId(`${at}/variant`)} tabIndex={-1} lang="en">{variantName(other, editor.library)}</span> {rung && <NotInHouse rung={rung} kit={editor.client.value.kit} />}</p>
+        <p id={known ? fieldId(`${at}/exercise`) : undefined} tabIndex={-1}><b lang="en">{name}</b></p>
+        <RungLine editor={editor} one={other} at={at} onChange={choose} />
         <DoseSentence editor={editor} one={other} at={at} instead onChange={set} />
         <TextBox id={fieldId(`${at}/reason`)} of={name} label={e('allowedReason')} hint={e('allowedReasonHint')} value={each.reason} onChange={(reason) => set({ reason }, 'reason')} />
         <p class="ed-row"><Button small kind="quiet" onClick={remove} aria-label={`${e('allowedRemove')}: ${name}`}>{e('allowedRemove')}</Button></p>

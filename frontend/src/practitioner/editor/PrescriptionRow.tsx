@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { Button } from '../../shared/form/Button';
 import { Arrow } from '../../shared/marks/marks';
 import type { Prescription } from '../../shared/program';
-import { setPrescription } from './edit';
+import { chooseVariant, setPrescription } from './edit';
 import type { Editor } from './editor';
 import { Allowed } from './Allowed';
 import { DoseSentence } from './DoseSentence';
@@ -40,7 +40,7 @@ export function PrescriptionRow({ editor, session, one, place, at, onMove, onRem
           <h3 id={`rx-${one.key}`} tabIndex={-1}>{place}. <span lang="en">{name}</span></h3>
           <Was editor={editor} one={one} />
         </div>
-        <RungLine editor={editor} session={session} one={one} at={at} />
+        <RungLine editor={editor} one={one} at={at} onChange={(entry, variant) => editor.edit((now) => chooseVariant(now, session, one.key, entry, variant))} />
         <DoseSentence editor={editor} one={one} at={at} onChange={(fields, field) => editor.edit((now) => setPrescription(now, session, one.key, fields), field && `${one.key}.${field}`)} />
         <Allowed editor={editor} session={session} one={one} at={at} />
         <Instead editor={editor} session={session} one={one} key={one.exercise} />

@@ -1,19 +1,18 @@
 import type { Prescription } from '../../shared/program';
-import { missingKit, type Variant } from '../exercises/entry';
-import { chooseVariant } from './edit';
+import { missingKit, type Entry, type Variant } from '../exercises/entry';
 import type { Editor } from './editor';
 import { fieldId } from './pointer';
 import { coded, e } from './words';
 
 interface RungLineProps {
   editor: Editor;
-  session: string;
   one: Prescription;
   at: string;
+  onChange: (entry: Entry, variant: string) => void;
 }
 
 /** The ladder laid on a line, easier on the left; the arrow keys go along it. */
-export function RungLine({ editor, session, one, at }: RungLineProps) {
+export function RungLine({ editor, one, at, onChange }: RungLineProps) {
   const entry = editor.library.get(one.exercise);
   if (!entry) return <p id={fieldId(`${at}/exercise`)} tabIndex={-1} class="error">{e('unknownExercise', { code: one.exercise })}</p>;
   const known = entry.ladder.some((rung) => rung.variant === one.variant);
@@ -27,10 +26,10 @@ export function RungLine({ editor, session, one, at }: RungLineProps) {
           <label key={rung.variant}>
             <input
               type="radio"
-              name={`rung-${one.key}`}
+              name={`rung-${at}`}
               id={chosen || (!known && i === 0) ? fieldId(`${at}/variant`) : undefined}
               checked={chosen}
-              onChange={() => editor.edit((now) => chooseVariant(now, session, one.key, entry, rung.variant))}
+              onChange={() => onChange(entry, rung.variant)}
             />
             <span><span lang="en">{rung.name}</span><NotInHouse rung={rung} kit={editor.client.value.kit} /></span>
           </label>

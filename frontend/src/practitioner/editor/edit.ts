@@ -3,7 +3,7 @@
  * Keys are given once and never change; `taken` holds those of the published version, so that a key never comes to mean something else.
  */
 import type { Circuit, Prescription, ProgramContent, Session } from '../../shared/program';
-import { variantOf, type Entry, type Usual } from '../exercises/entry';
+import { variantOf, type Entry, type Usual, type Variant } from '../exercises/entry';
 
 export type Kind = Session['kind'];
 
@@ -117,17 +117,17 @@ export function setPrescription(content: ProgramContent, session: string, key: s
   return changeCircuit(content, session, (list) => list.map((one) => (one.key === key ? { ...one, ...fields } : one)));
 }
 
-/** Another rung. The dose stays; it begins anew only where repetitions turn into a hold or the other way round. No weight where none is used. */
+/** What another rung makes of a dose. It stays; it begins anew only where repetitions turn into a hold or the other way round. No weight where none is used. */
+export function onRung(one: Dose, rung: Variant): Partial<Dose> & { variant: string; load_kg?: null } {
+  const sameDose = 'hold_s' in rung.dose === (one.hold_s !== null);
+  return { variant: rung.variant, ...(sameDose ? {} : usualDose(rung.dose)), ...(rung.load === 'none' ? { load_kg: null } : {}) };
+}
+
+/** Another rung of a prescription. */
 export function chooseVariant(content: ProgramContent, session: string, key: string, entry: Entry, variant: string): ProgramContent {
   const rung = variantOf(entry, variant);
   if (!rung) return content;
-  return changeCircuit(content, session, (list) =>
-    list.map((one) => {
-      if (one.key !== key) return one;
-      const sameDose = 'hold_s' in rung.dose === (one.hold_s !== null);
-      return { ...one, variant, ...(sameDose ? {} : usualDose(rung.dose)), ...(rung.load === 'none' ? { load_kg: null } : {}) };
-    }),
-  );
+  return changeCircuit(content, session, (list) => list.map((one) => (one.key === key ? { ...one, ...onRung(one, rung) } : one)));
 }
 
 export function removePrescription(content: ProgramContent, session: string, key: string): ProgramContent {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Circuit, Prescription, ProgramContent } from '../../shared/program';
 import { toLibrary, type Entry, type Variant } from '../exercises/entry';
-import { allowInstead, alternativesPath, putInstead, removeAllowed, setAllowed } from './instead';
+import { allowInstead, alternativesPath, chooseAllowed, putInstead, removeAllowed, setAllowed } from './instead';
 import { circuit, prescription, program } from './testing/arbitrary';
 
 const rung = (variant: string, more: Partial<Variant>): Variant =>
@@ -9,7 +9,7 @@ const rung = (variant: string, more: Partial<Variant>): Variant =>
 const entry = (code: string, ...ladder: Variant[]) => ({ code, name: code, trains: ['balance'], loads: ['ankle'], ladder } as unknown as Entry);
 const LIBRARY = toLibrary([
   entry('step-down', rung('step-15', { sides: 'each', kit: ['step'] }), rung('pack', { kit: ['step', 'pack'], load: 'required' })),
-  entry('squat', rung('free', { dose: { reps: [8, 15] } }), rung('few', { dose: { reps: [3, 6] } }), rung('pack', { kit: ['pack'], load: 'required' }), rung('load', { kit: ['dumbbell'], load: 'required' })),
+  entry('squat', rung('free', { dose: { reps: [8, 15] } }), rung('few', { dose: { reps: [3, 6] } }), rung('pack', { kit: ['pack'], load: 'required' }), rung('load', { kit: ['dumbbell'], load: 'required' }), rung('single', { sides: 'each', dose: { hold_s: [20, 30] } })),
   entry('wall-sit', rung('half', { kit: ['wall'], dose: { hold_s: [20, 45] } })),
 ]);
 const WISH = { onlyHouse: true, spare: '', trains: '' };
@@ -77,6 +77,16 @@ describe('what may be done instead', () => {
   it('is changed and taken out by its movement', () => {
     expect(of(setAllowed(allowed(), 's1', 'p1', 'squat', { reps_low: 4 }))[0]).toMatchObject({ reps_low: 4 });
     expect(of(removeAllowed(allowed(), 's1', 'p1', 'squat'))).toEqual([]);
+  });
+  it('stands on another rung when asked: its dose and reason stay, its sides and no weight are the rung\'s', () => {
+    const on = (variant: string, from = allowed()) => of(chooseAllowed(from, 's1', 'p1', LIBRARY.get('squat')!, variant))[0];
+    expect(on('few')).toEqual({ ...of(allowed())[0], variant: 'few' });
+    expect(on('single')).toMatchObject({ variant: 'single', sides: 'each', reps_low: null, reps_high: null, hold_s: 20, reason: 'Without a step.' });
+    const heavy = setAllowed(allowed(), 's1', 'p1', 'squat', { variant: 'load', load_kg: 8 });
+    expect([on('pack', heavy)?.load_kg, on('few', heavy)?.load_kg]).toEqual([8, null]);
+  });
+  it('stays on its rung where there is no other of that name', () => {
+    for (const [code, variant] of [['squat', 'moon'], ['wall-sit', 'half']] as const) expect(chooseAllowed(allowed(), 's1', 'p1', LIBRARY.get(code)!, variant)).toEqual(allowed());
   });
   it('is no longer beside what it has become', () => expect(of(putInstead(allowed(), 's1', 'p1', LIBRARY, 'squat', 'free'))).toEqual([]));
 });

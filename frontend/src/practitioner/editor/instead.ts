@@ -1,7 +1,7 @@
 /** Another exercise in the place of a prescribed one: what the library is asked, and how the dose is carried over. Pure. */
 import type { Alternative, Prescription, ProgramContent } from '../../shared/program';
-import { variantOf, type Library, type Variant } from '../exercises/entry';
-import { sessionOf, setPrescription, usualDose } from './edit';
+import { variantOf, type Entry, type Library, type Variant } from '../exercises/entry';
+import { onRung, sessionOf, setPrescription, usualDose } from './edit';
 import { TITLE_LETTERS_MAX } from './limits';
 
 /** What the other exercise must do; empty: no wish. */
@@ -79,6 +79,13 @@ export function allowInstead(content: ProgramContent, session: string, key: stri
 export function setAllowed(content: ProgramContent, session: string, key: string, code: string, fields: Partial<Alternative>): ProgramContent {
   const all = prescribedAt(content, session, key)?.alternatives ?? [];
   return setPrescription(content, session, key, { alternatives: all.map((one) => (one.exercise === code ? { ...one, ...fields } : one)) });
+}
+
+/** Another rung of one of them; its sides are the rung's own. */
+export function chooseAllowed(content: ProgramContent, session: string, key: string, entry: Entry, variant: string): ProgramContent {
+  const one = prescribedAt(content, session, key)?.alternatives?.find((each) => each.exercise === entry.code);
+  const rung = variantOf(entry, variant);
+  return one && rung ? setAllowed(content, session, key, entry.code, { sides: rung.sides, ...onRung(one, rung) }) : content;
 }
 
 export function removeAllowed(content: ProgramContent, session: string, key: string, code: string): ProgramContent {

@@ -32,7 +32,7 @@ function errorText(field: WalkField, errors: WalkErrors): string | null {
 
 interface FormProps {
   typed: Typed;
-  change: (part: Partial<Typed>) => void;
+  change: (part: Partial<Typed>) => Promise<void>;
   errors: WalkErrors;
   walk: Walk | null;
 }
@@ -42,12 +42,12 @@ function Form({ typed, change, errors, walk }: FormProps) {
     <form class="questions" onSubmit={(event) => event.preventDefault()}>
       <div class="pairs">
         {(Object.keys(WALK_FIELDS) as WalkField[]).map((field) => (
-          <Field key={field} label={t(field)} unit={unitOf(WALK_FIELDS[field].quantity)} inputMode="decimal" hint={plannedHint(walk, field)} value={typed[field]} error={errorText(field, errors)} onInput={(text) => change({ [field]: text })} />
+          <Field key={field} label={t(field)} unit={unitOf(WALK_FIELDS[field].quantity)} inputMode="decimal" hint={plannedHint(walk, field)} value={typed[field]} error={errorText(field, errors)} onInput={(text) => void change({ [field]: text })} />
         ))}
-        <Field label={t('minutesQuestion')} unit={t('minutes')} inputMode="numeric" value={typed.minutes} error={errors.minutes && t('minutesMissing')} onInput={(minutes) => change({ minutes })} />
-        <Field label={t('walkDay')} type="date" value={typed.day} error={errors.day && t('dayMissing')} onInput={(date) => change({ day: date })} />
+        <Field label={t('minutesQuestion')} unit={t('minutes')} inputMode="numeric" value={typed.minutes} error={errors.minutes && t('minutesMissing')} onInput={(minutes) => void change({ minutes })} />
+        <Field label={t('walkDay')} type="date" value={typed.day} error={errors.day && t('dayMissing')} onInput={(date) => void change({ day: date })} />
       </div>
-      <Eleven legend={t('effortQuestion')} ends={effortEnds()} value={typed.effort} onChange={(effort) => change({ effort })} />
+      <Eleven legend={t('effortQuestion')} ends={effortEnds()} value={typed.effort} onChange={(effort) => void change({ effort })} />
     </form>
   );
 }
@@ -77,7 +77,7 @@ export function WalkEntry({ planned, on = day.value }: { planned: Planned | null
       where={<BackLink to="/">{t('today')}</BackLink>}
       foot={<><Trouble /><Button kind="main" wide onClick={() => void save()}>{t('saveWalk')}</Button><p class="note centered foot-note">{t('walkKept')}</p></>}
     >
-      {typed && <WalkFile onRead={change} />}
+      {typed && <WalkFile onRead={change} shared={planned ? 'never' : typed.shared ? 'asks' : 'comes'} />}
       {typed && <Form typed={typed} change={change} errors={tried ? (read?.errors ?? {}) : {}} walk={walk} />}
     </Screen>
   );

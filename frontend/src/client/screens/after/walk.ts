@@ -18,7 +18,8 @@ export const WALK_FIELDS = {
 export type WalkField = keyof typeof WALK_FIELDS;
 export const MINUTES_MAX = 1440;
 
-export type Typed = Record<WalkField, string> & { minutes: string; effort: number | null; day: string };
+/** `shared`: it holds a walk that another app shared, so that the next one does not push it out before it is saved. */
+export type Typed = Record<WalkField, string> & { minutes: string; effort: number | null; day: string; shared?: boolean };
 export type WalkErrors = Partial<Record<WalkField | 'minutes' | 'day', 'missing' | 'too_much'>>;
 
 const shown = (value: number, quantity: 'distance' | 'height' | 'mass'): string => String(toShown(quantity, value));

@@ -4,6 +4,8 @@ import { Dialog } from '../../../shared/Dialog';
 import { Button } from '../../../shared/form/Button';
 import { navigate } from '../../../shared/router';
 import { t } from '../../words';
+import { forgetShared } from '../../../sw/shared';
+import { loadShared } from '../../walkfile/shared';
 import { pairingAnew } from '../pair/pending';
 
 function anew(): void {
@@ -25,7 +27,7 @@ export function Remove() {
   const [open, setOpen] = useState(false);
   const [failed, setFailed] = useState(false);
   const unsent = savedCount.value - receivedCount.value;
-  const remove = () => removeAll().then(() => navigate('/', { replace: true }), () => setFailed(true));
+  const remove = () => removeAll().then(forgetShared).then(loadShared).then(() => navigate('/', { replace: true }), () => setFailed(true));
   return (
     <section class="block">
       <h2>{t('removeTitle')}</h2>

@@ -1,5 +1,7 @@
 import { device, persisted, storage } from '../../../outbox';
 import { Button } from '../../../shared/form/Button';
+import { query } from '../../../shared/router';
+import { sharedWaits } from '../../walkfile/shared';
 import { t } from '../../words';
 import { installOffer, isInstalled, isIos } from './install';
 
@@ -23,6 +25,13 @@ export const WhatItIs = () => (
     <p class="urgent">{t('whatItIsNot')}</p>
   </section>
 );
+
+/** A walk was shared to a phone that is not let in yet. Nothing otherwise. */
+export function SharedWalk() {
+  const missed = query.value.get('share') === 'missed';
+  if (!sharedWaits.value && !missed) return null;
+  return <section class="sheet"><p role="status">{t(sharedWaits.value ? 'shareWaitsPair' : 'shareMissedPair')}</p></section>;
+}
 
 const STORAGE = { refused: 'storageRefused', blocked: 'storageBlocked', full: 'storageFull' } as const;
 

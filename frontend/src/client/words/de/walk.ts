@@ -8,5 +8,11 @@ const walk = {
   walkFile_not_gpx: 'Das ist keine GPX-Datei, die sich lesen lässt. Bitte nimm eine andere, oder gib die Zahlen von Hand ein.',
   walkFile_nowhere: 'Ein Punkt in dieser Datei liegt nirgends auf der Erde. Bitte gib die Zahlen von Hand ein.',
   walkFile_no_way: 'In dieser Datei ist keine Wanderung: weniger als zwei Punkte, oder zu weit zu Fuß.',
+  walkFile_not_loaded: 'Was GPX-Dateien liest, ist noch nicht auf diesem Handy. Bitte versuch es mit Netz noch einmal; an der Datei liegt es nicht.',
+  walkFile_missed: 'Die geteilte Datei ist nicht angekommen. Bitte teile sie noch einmal, oder wähle sie hier.',
+  shareMore: 'Eine geteilte Wanderung wartet und geht nicht verloren. Sichere erst, was unten steht, dann findest du sie unter „Heute“, oder', shareTake: 'nimm sie anstelle dieser Zahlen',
+  shareWaits: 'Eine geteilte Wanderung wartet: ansehen und sichern',
+  shareWaitsPair: 'Die geteilte Wanderung wartet auf diesem Handy. Sobald das Handy mit deiner Praxis verbunden ist, öffnet sie sich, zum Ansehen und Sichern.',
+  shareMissedPair: 'Die geteilte Wanderung ist nicht angekommen. Sobald dieses Handy mit deiner Praxis verbunden ist, teile sie bitte noch einmal.',
 } as const;
 export default walk;
