@@ -43,7 +43,7 @@ const frame: Translation<typeof en> = {
   pairWho: '{practitioner} von {practice} erwartet {client}.',
   pairAccept: 'Ja, das bin ich',
   pairDecline: 'Nein, hier aufhören',
-  pairDeclined: 'Nichts wurde verbunden. Sag der Praxis, dass der Code für jemand anderen war. Er ist verbraucht.',
+  pairDeclined: 'Nichts wurde verbunden. Sag der Praxis, dass der Code für jemand anderen war. Er ist verbraucht. Falls du versehentlich Nein getippt hast, bitte um einen neuen Code.',
   waitTitle: 'Lies {practitioner} diese Zahl vor',
   waitText: 'Ruf {practice} an und lies die vier Ziffern vor. Wenn sie stimmen, kommt dein Programm von selbst hierher.',
   waitWhy: 'So ist sicher, dass niemand anders deinen Link benutzt.',

@@ -41,7 +41,7 @@ const frame = {
   pairWho: '{practitioner} at {practice} is waiting for {client}.',
   pairAccept: 'Yes, this is me',
   pairDecline: 'No, stop here',
-  pairDeclined: 'Nothing was paired. Tell the practice that the code was for someone else. It is used up.',
+  pairDeclined: 'Nothing was paired. Tell the practice that the code was for someone else. It is used up. If you tapped No by mistake, ask for a new code.',
   waitTitle: 'Read this number to {practitioner}',
   waitText: 'Call {practice} and read out the four digits. When they match, your program comes here by itself.',
   waitWhy: 'This makes sure that no one else uses your link.',
