@@ -65,6 +65,8 @@ export function bodyOf(form: TripForm): { problems: Problems; body: TripBody | n
   const pack_kg = reader.number('pack', 'mass', form.pack, false) ?? 0;
   const legs: LegBody[] = [];
   form.legs.forEach((leg, at) => legs.push(reader.leg(at, leg, legs.at(-1)?.day ?? 1)));
+  const counted = form.legs.some((leg) => leg.pack.text.trim() === '');
+  if (counted && form.pack.text.trim() === '') reader.problems.pack = 'missing'; // no answer is not an empty pack
   const found = Object.keys(reader.problems).length > 0;
   return { problems: reader.problems, body: found ? null : { pack_kg, ground: form.ground, legs } };
 }
