@@ -55,6 +55,7 @@ describe('a trip as typed', () => {
     expect(bodyOf({ ...formOf(trip), pack: blank, legs: legs.slice(1) }).problems).toEqual({});
     expect(bodyOf({ ...formOf(trip), pack: { text: '0', si: null } }).body?.pack_kg).toBe(0);
   });
+  it('begins a new trip without a pack, to be asked for', () => expect(formOf({ ...trip, version: 0, pack_kg: 0, legs: [] }).pack.text).toBe(''));
   it('goes on with the day after the last', () => expect([nextDay([]), nextDay(formOf(trip).legs)]).toEqual([1, 3]));
 });
 
