@@ -53,6 +53,13 @@ def test_together_only_two_things_grow_in_a_week(more, weeks):
     assert item(Subject.WHOLE_DAY, known(walk(**more))).weeks == weeks
 
 
+def test_a_descent_that_is_shown_does_not_hide_an_ascent_that_is_not():
+    up = Trip(TRIP.starts_on, (TripDay(10.6, 1420, 110, 10),))
+    of = known(walk(km=10.6, up=450, down=450, pack=10))
+    found = items(of, up)
+    assert (found[Subject.WHOLE_DAY].weeks, found[Subject.WHOLE_DAY].in_time) == (found[Subject.ASCENT].weeks, False)
+
+
 def long_days(*ago, km=10, up=600):
     return [walk(days_ago=one, km=km, up=up) for one in ago]
 

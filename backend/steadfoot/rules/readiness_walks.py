@@ -196,7 +196,7 @@ def _whole_day(hardest: TripDay, days: Sequence[Walk], known: Known) -> Item:
         evidence=(evidence_of(best, best.distance_km),),
         doubts=(*unsaid, *_standing(mark, 0, best, known)),
         closing=Closing.NOTHING if mark is Mark.SHOWN else Closing.GROW,
-        weeks=_weeks_together({one.step: _more(one, best, value) for one, value in asked.items()}),
+        weeks=_weeks_together(_steps_together(best, asked)),
     )
 
 
@@ -204,8 +204,13 @@ def _least_part(day: Walk, asked: dict[_Quantity, float]) -> float:
     return min(_by(day, one.subject) / value for one, value in asked.items())
 
 
-def _more(quantity: _Quantity, best: Walk, asked: float) -> int:
-    return steps_between(quantity.step, _by(best, quantity.subject), asked)
+def _steps_together(best: Walk, asked: dict[_Quantity, float]) -> dict[str, int]:
+    """Answer the steps by what grows; of ascent and descent, that grow as one, the one that is further off."""
+    steps: dict[str, int] = {}
+    for one, value in asked.items():
+        more = steps_between(one.step, _by(best, one.subject), value)
+        steps[one.step] = max(more, steps.get(one.step, 0))
+    return steps
 
 
 def _weeks_together(steps: dict[str, int]) -> int:

@@ -42,7 +42,7 @@ export function Bars({ item }: { item: ReadinessItem }) {
     return (
       <div class="rdy-parts">
         {parts.map((part) => (
-          <Pair key={part.subject} name={t(`rdy_${part.subject}`)} atMost={false} range={null}
+          <Pair key={part.subject} name={part.subject === 'longest_day' ? t('seaKm') : t(`rdy_${part.subject}`)} atMost={false} range={null}
             asked={{ value: part.asked, words: partAmount(part.asked, part) }} shown={{ value: part.shown, words: partAmount(part.shown, part) }} />
         ))}
       </div>

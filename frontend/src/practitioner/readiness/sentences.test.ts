@@ -35,6 +35,11 @@ it('says of how much it may truly be, and leaves the silent phone to the line ab
   expect(doubtWords(of({ subject: 'heel-rise', low: null, high: null, doubts: ['old'] }))).toEqual(['More than twelve weeks ago.']);
 });
 
+it('tells an ability of a person by whole numbers, and calls no pain safe', () => {
+  expect(doubtWords(of({ subject: 'heel-rise', unit: 'repetitions', low: 14.1, high: 23.9, doubts: [] }))).toEqual(['With the error of measuring, 14 times to 24 times.']);
+  expect(itemWords(of({ subject: 'pain_at_rest', unit: 'of_ten', asked: 2, shown: 2 }))).not.toContain('safe');
+});
+
 it('says what would close the gap and whether there is time for it', () => {
   expect(closingWords(ITEM)).toEqual(['Walks that grow by the season’s steps: about 6 weeks.', 'Not in time before the taper: shorter days, a lighter pack or a later date.']);
   expect(closingWords(of({ weeks: 1, in_time: true }))).toEqual(['Walks that grow by the season’s steps: about 1 week.', 'In time before the taper.']);

@@ -18,7 +18,7 @@ const UNITS: Record<string, (value: number) => string> = {
   kg: mass,
   days: (n) => t('rdyDaysOf', { n }),
   of_ten: (n) => t('rdyOfTen', { n }),
-  repetitions: (n) => t('rdyReps', { n: short(n) }),
+  repetitions: (n) => t('rdyReps', { n: Math.round(n) }),
   s: (n) => t('rdySeconds', { n: short(n) }),
   points: (n) => t('rdyPoints', { n: short(n) }),
 };

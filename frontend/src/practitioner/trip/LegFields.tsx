@@ -1,14 +1,14 @@
 import { Button } from '../../shared/form/Button';
 import { Field } from '../../shared/form/Field';
-import { distance, height, unitOf, type Quantity } from '../../shared/units';
+import { distance, height, mass, unitOf, type Quantity } from '../../shared/units';
 import { t } from '../words';
 import { MOST, type LegForm, type Problem, type Problems } from './form';
 
-const SHOW = { distance, height } as const;
+const SHOW = { distance, height, mass } as const;
 
 export function problemWords(problem: Problem | undefined, quantity: Quantity | null): string | null {
   if (!problem) return null;
-  if (problem === 'too_much') return quantity === 'mass' || quantity === null ? t('trpPackOdd', { most: MOST.mass }) : t('trpTooMuch', { most: SHOW[quantity](MOST[quantity]) });
+  if (problem === 'too_much') return t('trpTooMuch', { most: SHOW[quantity ?? 'mass'](MOST[quantity ?? 'mass']) });
   if (problem === 'missing') return t(quantity === null ? 'trpDayOdd' : 'trpNumberOdd');
   return t(`trpProblem_${problem}`);
 }

@@ -1,7 +1,11 @@
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import { setUnitSystem } from '../../shared/units';
 import type { Trip } from '../api/types';
 import { bodyOf, cutOf, emptyLeg, formOf, nextDay, sentAgain } from './form';
+import { problemWords } from './LegFields';
+
+vi.stubGlobal('navigator', { languages: ['en-GB'] });
+vi.stubGlobal('document', { documentElement: { lang: 'en' } });
 
 const trip: Trip = {
   name: null, starts_on: null, pack_kg: 8.26, ground: 'dirt_road', version: 1, saved_at: null, saved_by: null, slopes: [],
@@ -11,6 +15,12 @@ const trip: Trip = {
   ],
 };
 afterEach(() => setUnitSystem('metric'));
+
+it('says the most of a pack in the chosen unit', () => {
+  expect(problemWords('too_much', 'mass')).toBe('At most 60 kg.');
+  setUnitSystem('us');
+  expect(problemWords('too_much', 'mass')).toBe('At most 132 lb.');
+});
 
 describe('a trip as typed', () => {
   it('comes back as it was, to the last digit, in either unit, when nothing was touched', () => {
@@ -38,6 +48,14 @@ describe('a trip as typed', () => {
       },
     });
   });
+  it('asks for a pack rather than count none, unless every leg has one of its own', () => {
+    const blank = { text: ' ', si: null };
+    const legs = formOf(trip).legs;
+    expect(bodyOf({ ...formOf(trip), pack: blank })).toEqual({ body: null, problems: { pack: 'missing' } });
+    expect(bodyOf({ ...formOf(trip), pack: blank, legs: legs.slice(1) }).problems).toEqual({});
+    expect(bodyOf({ ...formOf(trip), pack: { text: '0', si: null } }).body?.pack_kg).toBe(0);
+  });
+  it('begins a new trip without a pack, to be asked for', () => expect(formOf({ ...trip, version: 0, pack_kg: 0, legs: [] }).pack.text).toBe(''));
   it('goes on with the day after the last', () => expect([nextDay([]), nextDay(formOf(trip).legs)]).toEqual([1, 3]));
 });
 

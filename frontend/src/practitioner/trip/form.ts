@@ -23,7 +23,7 @@ export const legForm = (leg: TripLeg): LegForm => ({
   day: String(leg.day), name: leg.name, file: leg.from_file,
   distance: typed('distance', leg.distance_km), ascent: typed('height', leg.ascent_m), descent: typed('height', leg.descent_m), pack: typed('mass', leg.pack_kg),
 });
-export const formOf = (trip: Trip): TripForm => ({ pack: typed('mass', trip.pack_kg), ground: trip.ground, legs: trip.legs.map(legForm) });
+export const formOf = (trip: Trip): TripForm => ({ pack: trip.version === 0 ? NOTHING : typed('mass', trip.pack_kg), ground: trip.ground, legs: trip.legs.map(legForm) });
 export const emptyLeg = (day: number): LegForm => ({ day: String(day), name: '', file: null, distance: NOTHING, ascent: NOTHING, descent: NOTHING, pack: NOTHING });
 /** The day after the last one. */
 export const nextDay = (legs: readonly LegForm[]): number => (parseNumber(legs.at(-1)?.day ?? '0') ?? 0) + 1;
@@ -65,6 +65,8 @@ export function bodyOf(form: TripForm): { problems: Problems; body: TripBody | n
   const pack_kg = reader.number('pack', 'mass', form.pack, false) ?? 0;
   const legs: LegBody[] = [];
   form.legs.forEach((leg, at) => legs.push(reader.leg(at, leg, legs.at(-1)?.day ?? 1)));
+  const counted = form.legs.some((leg) => leg.pack.text.trim() === '');
+  if (counted && form.pack.text.trim() === '') reader.problems.pack = 'missing'; // no answer is not an empty pack
   const found = Object.keys(reader.problems).length > 0;
   return { problems: reader.problems, body: found ? null : { pack_kg, ground: form.ground, legs } };
 }

@@ -36,7 +36,7 @@ export default {
   rdySays_whole_day: 'Der schwerste Tag verlangt all dies zugleich; ein Tag kam ihm am nächsten.',
   rdySays_days_in_a_row: 'Die Tour verlangt {asked} hintereinander; die längste Folge langer Tage war {shown}.',
   rdySays_effort: 'Bis {asked} ist Tag für Tag durchzuhalten; Wanderungen vom halben schwersten Tag an waren {shown}.',
-  rdySays_pain_at_rest: 'Bis {asked} ist unbedenklich; vor Einheiten und beim Aufwachen waren es in zwei Wochen höchstens {shown}.',
+  rdySays_pain_at_rest: 'Bis {asked} gilt meist als vertretbar; vor Einheiten und beim Aufwachen waren es in zwei Wochen höchstens {shown}.',
   rdySays_test: 'Die Norm verlangt {asked}; {shown} auf der schwächeren Seite.',
   rdySays_test_plain: 'Die Norm verlangt {asked}; das Ergebnis war {shown}.',
   rdySays_test_most: 'Die beste Stufe reicht bis {asked}; {shown} auf der schwächeren Seite.',

@@ -24,7 +24,7 @@ export default {
   trpRemove: 'Die ganze Tour wegnehmen', trpRemoved: 'Die Tour ist weggenommen; das Programm bleibt.', trpPutBack: 'Es ist wieder wie zuvor.',
   trpStale: '{name} hat diese Tour inzwischen gespeichert; Abschnitte jetzt: {n}. Ihre Änderungen sind noch da.',
   trpShownSaved: 'Unten steht die Tour, wie sie zuletzt gespeichert wurde, ohne Ihre Änderungen.',
-  trpNumberOdd: 'Bitte eine Zahl schreiben.', trpDayOdd: 'Bitte einen Tag von 1 bis 60 schreiben.', trpTooMuch: 'Höchstens {most}.', trpPackOdd: 'Höchstens {most} kg.',
+  trpNumberOdd: 'Bitte eine Zahl schreiben.', trpDayOdd: 'Bitte einen Tag von 1 bis 60 schreiben.', trpTooMuch: 'Höchstens {most}.',
   trpProblem_both: 'Bitte auf und ab angeben, oder keins von beiden.', trpProblem_steeper: 'Auf und ab sind mehr als die Strecke.', trpProblem_backwards: 'Die Tage dürfen nicht rückwärts laufen.',
   trpTypedLeg: 'Eingetippt: Es gibt kein Profil, die Steigung gilt als gleichmäßig.',
   trpLegLine: '{distance} lang, {heights}.',

@@ -36,7 +36,7 @@ export default {
   rdySays_whole_day: 'The hardest day asks all of this at once; one day came nearest.',
   rdySays_days_in_a_row: 'The trip asks {asked} running; the longest run of long days was {shown}.',
   rdySays_effort: 'Up to {asked} can be kept up day after day; walks of half the hardest day or more felt {shown}.',
-  rdySays_pain_at_rest: 'Up to {asked} is safe; before sessions and on waking it was {shown} at most in two weeks.',
+  rdySays_pain_at_rest: 'Up to {asked} is usually acceptable; before sessions and on waking it was {shown} at most in two weeks.',
   rdySays_test: 'The norm asks {asked}; {shown} on the weaker side.',
   rdySays_test_plain: 'The norm asks {asked}; the result was {shown}.',
   rdySays_test_most: 'The best grade goes to {asked}; {shown} on the weaker side.',

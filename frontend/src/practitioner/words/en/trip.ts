@@ -24,7 +24,7 @@ export default {
   trpRemove: 'Take the whole trip away', trpRemoved: 'The trip is taken away; the program stays.', trpPutBack: 'It is as it was before.',
   trpStale: '{name} saved this trip meanwhile; it now has legs: {n}. Your changes are still here.',
   trpShownSaved: 'Below is the trip as it was last saved, without your changes.',
-  trpNumberOdd: 'Please write a number.', trpDayOdd: 'Please write a day from 1 to 60.', trpTooMuch: 'At most {most}.', trpPackOdd: 'At most {most} kg.',
+  trpNumberOdd: 'Please write a number.', trpDayOdd: 'Please write a day from 1 to 60.', trpTooMuch: 'At most {most}.',
   trpProblem_both: 'Please say both up and down, or neither.', trpProblem_steeper: 'Up and down are more than the distance.', trpProblem_backwards: 'The days must not run backwards.',
   trpTypedLeg: 'Typed: there is no profile, and the slope is taken as even.',
   trpLegLine: '{distance}, {heights}.',
