@@ -1,5 +1,6 @@
 """The rules on the phone: a sign locks the day, a new dose is told, the health questions reach the practice."""
 
+import re
 from datetime import date, datetime, time, timedelta
 from pathlib import Path
 from typing import Any
@@ -110,6 +111,16 @@ def test_a_slip_is_asked_once_and_opens_training_again(server: Server, page: Pag
     page.get_by_role("button", name="This was a slip").click()
     page.get_by_role("button", name="Yes, take it back").click()
     expect(page.locator("button.stone")).to_have_count(15)
+
+
+def test_a_set_left_out_for_pain_leads_to_where_it_hurts(server: Server, page: Page, client_id: str) -> None:
+    pair(page, pairing_link(server, client_id))
+    page.get_by_role("link", name="See ").click()
+    page.get_by_role("button", name="Leave this one out").click()
+    page.get_by_role("dialog").get_by_role("button", name="It hurts").click()
+    page.get_by_role("heading", name="Where does it hurt?").wait_for()
+    page.get_by_role("link", name="Back").click()
+    expect(page.locator("button.stone").first).to_have_accessible_name(re.compile("left out", re.IGNORECASE))
 
 
 def answer(page: Page, choice: str) -> None:

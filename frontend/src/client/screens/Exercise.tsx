@@ -48,12 +48,14 @@ function State({ planned, set }: Here) {
   );
 }
 
+const hurtPath = (planned: Planned, set: SetPlace) => `/hurts?session=${planned.planned_id}&set=${set.prescription.key}`;
+
 /** Before the stone is laid: lay it. After: go on to the next one, the rest running above. */
 function Foot({ planned, set, really }: Here & { really: Really }) {
   const progress = progressFor(planned.planned_id);
   const settled = progress.done.has(set.key) || progress.left_out.has(set.key);
   const after = setAfter(planned.session, progress, set.key);
-  const hurt = `/hurts?session=${planned.planned_id}&set=${set.prescription.key}`;
+  const hurt = hurtPath(planned, set);
   return (
     <>
       <Trouble />
@@ -101,7 +103,7 @@ function Card({ planned, set }: Here) {
       {!settled && <OrInstead planned={planned} prescription={set.prescription} as={as} now={now} />}
       <Texts exercise={exercise} />
       {!settled && <ReallyDone dose={dose} canCarry={variant !== null && variant.load !== 'none'} value={really} onChange={setReally} />}
-      {!settled && <LeaveOut planned={planned} set={set} />}
+      {!settled && <LeaveOut planned={planned} set={set} hurt={hurtPath(planned, set)} />}
     </Screen>
   );
 }

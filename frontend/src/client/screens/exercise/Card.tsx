@@ -10,7 +10,7 @@ export function Plate({ exercise, variant, note }: { exercise: Exercise | null; 
   return (
     <div class="plate">
       <div>
-        {exercise && variant && <Drawing key={variant.variant} exercise={exercise} variant={variant} />}
+        {exercise && variant && <Drawing key={`${exercise.code}/${variant.variant}`} exercise={exercise} variant={variant} />}
         <p class="plate-name"><b>{variant?.name ?? t('noLadder')}</b></p>
         {variant && <ol class="how" aria-label={t('howTo')}>{variant.how.map((step) => <li key={step}>{step}</li>)}</ol>}
         {variant && variant.kit.length > 0 && <p class="note soft">{t('kitNeeded', { kit: kitWords(variant.kit) })}</p>}
