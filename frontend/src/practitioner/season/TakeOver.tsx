@@ -35,6 +35,7 @@ async function whatIsMissing(desk: Desk, picked: readonly string[]): Promise<str
   if (!(await desk.settled())) return t('seaFirst');
   const { plan, trip } = desk.form.peek();
   if (!trip.trim()) return t('seaNameTrip');
+  if (desk.proposed.peek()?.season.shortfalls.some(({ accepted }) => !accepted)) return t('seaChooseShort');
   return plan.strength_a_week > 0 && picked.length === 0 ? t('seaChooseCircuit') : null;
 }
 

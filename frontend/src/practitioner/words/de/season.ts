@@ -112,6 +112,7 @@ const de: Translation<typeof en> = {
   seaNoCircuits: 'Hier gibt es keine Zirkel. Wählen Sie eine Vorlage.',
   seaTakeGo: 'In den Entwurf',
   seaTaking: 'Der Entwurf wird geschrieben',
+  seaChooseShort: 'Die Zeit reicht nicht für das oben Genannte. Wählen Sie jeweils, was nachgibt, oder gehen Sie bewusst mit weniger.',
   seaChooseCircuit: 'Wählen Sie mindestens einen Zirkel für die Krafteinheiten.',
   seaNameTrip: 'Geben Sie der Tour einen Namen; die Klientin sieht ihn.',
   seaStaleDraft: 'Jemand hat den Entwurf inzwischen geändert. Öffnen Sie die Seite noch einmal; was Sie geplant haben, bleibt.',

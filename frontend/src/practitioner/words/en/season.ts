@@ -109,6 +109,7 @@ export default {
   seaNoCircuits: 'No circuits here. Choose a template.',
   seaTakeGo: 'Into the draft',
   seaTaking: 'Writing the draft',
+  seaChooseShort: 'The time is too short for what is named above. Choose for each what gives way, or go knowingly with less.',
   seaChooseCircuit: 'Choose at least one circuit for the strength sessions.',
   seaNameTrip: 'Give the trip a name; the client sees it.',
   seaStaleDraft: 'A colleague changed the draft meanwhile. Open the page again; what you planned stays.',
