@@ -48,6 +48,6 @@ def _between(percent: float, low: int | None, high: int | None) -> bool:
 
 
 def steepest_descents(stretches: Sequence[Stretch]) -> list[Stretch]:
-    """Answer the ``STEEPEST_SHOWN`` steepest stretches of those that fall ``STEEP_FROM_PERCENT`` or more, steepest first."""
+    """Answer at most ``STEEPEST_SHOWN`` stretches that fall ``STEEP_FROM_PERCENT`` or more, the steepest first."""
     down = [one for one in stretches if one.grade * _PERCENT <= -STEEP_FROM_PERCENT]
     return sorted(down, key=lambda one: one.grade)[:STEEPEST_SHOWN]
