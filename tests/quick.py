@@ -11,7 +11,7 @@ from steadfoot.core.limits import Limiter
 from steadfoot.identity import passwords, service
 from steadfoot.identity import routes as identity_routes
 
-_LIMITERS: tuple[Limiter, ...] = (checkin_routes._calls, identity_routes._PAIRING_TRIES, service._GUESSES)
+_LIMITERS: tuple[Limiter, ...] = (checkin_routes.calls, identity_routes._PAIRING_TRIES, service._GUESSES)
 
 
 @pytest.fixture(autouse=True, scope="session")

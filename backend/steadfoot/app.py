@@ -1,7 +1,8 @@
 """Builds the app: the only place, with the command line, where parts are wired together."""
 
+import asyncio
 from collections.abc import AsyncIterator
-from contextlib import asynccontextmanager
+from contextlib import asynccontextmanager, suppress
 
 from fastapi import FastAPI, Response
 from sqlalchemy import text
@@ -12,9 +13,12 @@ from steadfoot import __version__
 from steadfoot.assessment import routes as assessment_routes
 from steadfoot.checkins import routes as checkin_routes
 from steadfoot.checkins.service import Listener
+from steadfoot.checkins.settling import Settling
+from steadfoot.checkins.taking import CALLS_AT_ONCE, Taking
 from steadfoot.core import pages, problems
 from steadfoot.core.clock import Clock, system_clock
 from steadfoot.core.database import Database, after_commit
+from steadfoot.core.gathering import Gathering
 from steadfoot.core.metrics import CONTENT_TYPE, Metrics
 from steadfoot.core.pulse import Pulse
 from steadfoot.core.settings import Settings
@@ -49,8 +53,13 @@ _ROUTERS = (
 
 @asynccontextmanager
 async def _life(app: FastAPI) -> AsyncIterator[None]:
+    worker = asyncio.create_task(app.state.settling.run())
     yield
+    worker.cancel()
+    with suppress(asyncio.CancelledError):
+        await worker
     app.state.pulse.close()
+    app.state.gathering.close()
     app.state.gallery.close()
     app.state.studio.close()
     app.state.database.close()
@@ -64,6 +73,14 @@ def _on_client_changed(pulse: Pulse) -> Listener:
         after_commit(session, lambda: pulse.beat(practice_id, client_id))
 
     return changed
+
+
+def _takes_in(app: FastAPI) -> None:
+    """Set up what takes check-ins in, and what looks at them afterwards (decision 0011)."""
+    database = app.state.database
+    taking = Taking(database, checkin_routes.calls)
+    app.state.gathering = Gathering(taking.take, database.write_turns, CALLS_AT_ONCE)
+    app.state.settling = Settling(database, app.state.listeners, app.state.pulse.beat)
 
 
 def _health(app: FastAPI) -> None:
@@ -107,6 +124,7 @@ def create_app(
     app.state.studio = Studio()
     app.state.listeners = (refresh_findings,)
     app.state.client_changed = _on_client_changed(app.state.pulse)
+    _takes_in(app)
     problems.install(app)
     for router in _ROUTERS:
         app.include_router(router)

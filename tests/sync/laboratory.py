@@ -11,6 +11,7 @@ from sqlmodel import Session, select
 
 from steadfoot.checkins import service as checkins
 from steadfoot.checkins.schemas import SyncBody
+from steadfoot.checkins.store import every_due
 from steadfoot.core.database import _read_session, _write_session
 from steadfoot.identity.access import DeviceAccess
 from steadfoot.monitoring.service import refresh_findings
@@ -52,13 +53,20 @@ class Laboratory:
     def take_in(self, session: Session, phone: int, events: list[dict[str, Any]]) -> dict[str, Any]:
         """Sync a batch without HTTP."""
         body = SyncBody(cursor=0, events=events)
-        answer = checkins.sync(session, self.access(phone), body, (refresh_findings,), START)
+        answer = checkins.sync(session, self.access(phone), body, START)
+        if len(events) % 2:  # else it is due together with what comes next
+            self.settle(session)
         session.flush()
         session.expire_all()
         return answer.model_dump()
 
+    def settle(self, session: Session) -> None:
+        """Fold what is due, as a reader would have it done."""
+        checkins.settle(session, self.house.practice_id, self.client_id, (refresh_findings,))
+
     def pages(self, session: Session) -> dict[str, str]:
         """Answer the text of every page about the client."""
+        self.settle(session)
         session.flush()
         session.expire_all()
         paths = [f"clients/{self.client_id}/{page}" for page in PAGES] + list(HOUSE_PAGES)
@@ -69,6 +77,8 @@ class Laboratory:
 
 def rows(session: Session) -> dict[str, list[dict[str, Any]]]:
     """Answer every derived row, in the order of its key."""
+    for practice_id, client_id in every_due(session):
+        checkins.settle(session, practice_id, client_id, (refresh_findings,))
     session.flush()
     session.expire_all()
     found = {

@@ -60,6 +60,19 @@ class RefusedEvent(Table, table=True):
     accepted_at: datetime | None
 
 
+class Due(Table, table=True):
+    """Accepted check-ins that are not yet folded: numbers of one phone, from and to. Gone once they are (decision
+    0011)."""
+
+    __table_args__ = (Index("ix_due_client", "practice_id", "client_id"),)
+
+    device_id: str = Field(primary_key=True, foreign_key="device.id", max_length=36)
+    first_seq: int = Field(primary_key=True)
+    last_seq: int
+    practice_id: str = Field(foreign_key="practice.id", max_length=36)
+    client_id: str = Field(foreign_key="client.id", max_length=36)
+
+
 class SessionRollup(Table, table=True):
     """Derived: what the events say of one planned session. JSON columns hold canonical text."""
 

@@ -13,12 +13,13 @@ class Metrics:
         self.sync_calls = Counter("steadfoot_sync_calls", "Sync calls answered", registry=self._registry)
         self.events = Counter("steadfoot_events", "Events by what became of them", ["outcome"], registry=self._registry)
         self.sync_seconds = Histogram(
-            "steadfoot_sync_seconds", "Time to judge and store a batch, without its commit", registry=self._registry
+            "steadfoot_sync_seconds", "Time from a batch to its commit, waiting included", registry=self._registry
         )
 
-    def count_sync(self, events: int, refused: int) -> None:
-        """Count one call and what became of its events; a repeat counts as taken."""
+    def count_sync(self, events: int, refused: int, took_s: float) -> None:
+        """Count one call, what became of its events, and its seconds; a repeat counts as taken."""
         self.sync_calls.inc()
+        self.sync_seconds.observe(took_s)
         self.events.labels("taken").inc(events - refused)
         self.events.labels("refused").inc(refused)
 

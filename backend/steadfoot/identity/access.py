@@ -48,8 +48,8 @@ class DeviceAccess:
     client_time_zone: str
 
 
-def now(request: Request) -> datetime:
-    """Answer the present instant by the app's clock."""
+async def now(request: Request) -> datetime:
+    """Answer the present instant by the app's clock. Async: a thread to read a clock in costs more than the clock."""
     answer: datetime = request.app.state.clock()
     return answer
 
@@ -106,27 +106,44 @@ def _access(person: Practitioner, practice: Practice) -> PractitionerAccess:
     )
 
 
-def device_of(session: Session, token: str) -> DeviceAccess:
-    """Answer whose phone holds this token.
+def device_of(session: Session, digest: str) -> DeviceAccess:
+    """Answer whose phone holds the token with this digest.
 
     Raises:
         NotSignedIn: no phone has it, or it was revoked; the phone keeps all it holds.
         Forbidden: ``pairing-not-confirmed`` until a practitioner has compared the check number.
     """
-    found = store.device_by_token(session, digest_of(token))
+    found = store.device_by_token(session, digest)
     if found is None:
-        raise _unauthorized("This phone is not paired.")
+        raise not_paired()
     device, client, pairing = found
-    if device.revoked_at is not None:
+    return admit(
+        DeviceAccess(device.practice_id, client.id, device.id, client.time_zone),
+        revoked=device.revoked_at is not None,
+        waits=pairing is not None and pairing.confirmed_at is None,
+    )
+
+
+def admit(access: DeviceAccess, *, revoked: bool, waits: bool) -> DeviceAccess:
+    """Let a known phone in.
+
+    Raises:
+        NotSignedIn: it was revoked.
+        Forbidden: ``pairing-not-confirmed``.
+    """
+    if revoked:
         raise NotSignedIn("device-revoked", "This phone was unpaired by the practice. What it holds stays on it.")
-    if pairing is not None and pairing.confirmed_at is None:
+    if waits:
         raise Forbidden("pairing-not-confirmed", "The practice has not confirmed this phone yet.")
-    return DeviceAccess(device.practice_id, client.id, device.id, client.time_zone)
+    return access
 
 
-def current_practitioner(
-    request: Request, at: Now, token: Annotated[str | None, Depends(_cookie)]
-) -> PractitionerAccess:
+def not_paired() -> NotSignedIn:
+    """Answer what a phone hears that nobody knows."""
+    return _unauthorized("This phone is not paired.")
+
+
+def signed_in(request: Request, at: Now, token: Annotated[str | None, Depends(_cookie)]) -> PractitionerAccess:
     """Answer the signed-in practitioner.
 
     Raises:
@@ -138,18 +155,37 @@ def current_practitioner(
     return found
 
 
-def current_device(
-    request: Request, credentials: Annotated[HTTPAuthorizationCredentials | None, Depends(_bearer)]
-) -> DeviceAccess:
+async def current_practitioner(
+    request: Request, access: Annotated[PractitionerAccess, Depends(signed_in)]
+) -> PractitionerAccess:
+    """Answer the signed-in practitioner, once all that is derived of whom the path names is up to date (decision 0011).
+
+    Raises:
+        NotSignedIn: there is none.
+    """
+    await request.app.state.settling.up_to_date(access.practice_id, request.path_params.get("client_id"))
+    return access
+
+
+async def device_token(credentials: Annotated[HTTPAuthorizationCredentials | None, Depends(_bearer)]) -> str:
+    """Answer the digest of the token that a phone claims to hold; nobody has looked it up yet.
+
+    Raises:
+        NotSignedIn: there is none.
+    """
+    if credentials is None:
+        raise _unauthorized("This call needs the token of a paired phone.")
+    return digest_of(credentials.credentials)
+
+
+def current_device(request: Request, digest: Annotated[str, Depends(device_token)]) -> DeviceAccess:
     """Answer the phone that is asking.
 
     Raises:
         NotSignedIn, Forbidden: as ``device_of``.
     """
-    if credentials is None:
-        raise _unauthorized("This call needs the token of a paired phone.")
     with request.app.state.database.read() as session:
-        return device_of(session, credentials.credentials)
+        return device_of(session, digest)
 
 
 def current_practice(
@@ -160,10 +196,11 @@ def current_practice(
 ) -> str:
     """Answer the practice id of whoever is asking, practitioner or phone."""
     if credentials is not None:
-        return current_device(request, credentials).practice_id
-    return current_practitioner(request, at, token).practice_id
+        return current_device(request, digest_of(credentials.credentials)).practice_id
+    return signed_in(request, at, token).practice_id
 
 
 ByPractitioner = Annotated[PractitionerAccess, Depends(current_practitioner)]
 ByDevice = Annotated[DeviceAccess, Depends(current_device)]
+ByToken = Annotated[str, Depends(device_token)]
 ByEither = Annotated[str, Depends(current_practice)]

@@ -13,7 +13,7 @@ from steadfoot.identity import feed, passwords, store
 from steadfoot.identity.access import PractitionerAccess
 from steadfoot.identity.feed import announce, changes_since
 from steadfoot.identity.schemas import ClientBody, ClientPatch
-from steadfoot.identity.store import active_client_rows, device_rows
+from steadfoot.identity.store import active_client_rows, device_rows, lock_client
 from steadfoot.identity.tables import Client, Practice, Practitioner, SignIn
 
 __all__ = [
@@ -31,6 +31,7 @@ __all__ = [
     "epoch_of",
     "every_client",
     "last_heard_at",
+    "lock_client",
     "lock_device",
     "mark_heard",
     "open_session",
@@ -211,13 +212,9 @@ def last_heard_at(session: Session, practice_id: str, client_id: str) -> datetim
     return max((time for time in times if time is not None), default=None)
 
 
-def lock_device(session: Session, practice_id: str, client_id: str, device_id: str) -> int:
-    """Hold the client's row until the transaction ends; answer the end of the phone's gapless numbers.
-
-    Two batches of one client at once would each fold without seeing the other's events.
-    """
-    store.lock_client(session, practice_id, client_id)
-    device = store.device(session, practice_id, device_id)
+def lock_device(session: Session, practice_id: str, device_id: str) -> int:
+    """Hold the phone's row until the transaction ends; answer the end of its gapless numbers."""
+    device = store.lock_device(session, practice_id, device_id)
     if device is None:
         raise not_found("phone")
     return device.acknowledged_through

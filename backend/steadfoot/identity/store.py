@@ -49,9 +49,14 @@ def client(session: Session, practice_id: str, client_id: str) -> Client | None:
     return session.exec(scoped(Client, practice_id).where(Client.id == client_id)).first()
 
 
-def lock_client(session: Session, practice_id: str, client_id: str) -> None:
-    """Lock a client's row until the transaction ends; SQLite has locked the whole database by then."""
-    session.exec(scoped(Client, practice_id).where(Client.id == client_id).with_for_update()).first()
+def lock_client(session: Session, practice_id: str, client_id: str, *, pass_over: bool = False) -> bool:
+    """Lock a client's row until the transaction ends; SQLite has locked the whole database by then.
+
+    ``key_share``: rows that only point to the client, such as its events, may be added meanwhile. With ``pass_over``
+    the answer is False, at once, where another transaction holds the row.
+    """
+    query = select(Client.id).where(Client.practice_id == practice_id, Client.id == client_id)
+    return session.exec(query.with_for_update(key_share=True, skip_locked=pass_over)).first() is not None
 
 
 def clients(session: Session, practice_id: str) -> Sequence[Client]:
@@ -142,6 +147,12 @@ class DeviceRow(NamedTuple):
 def device_rows(session: Session, practice_id: str) -> list[DeviceRow]:
     """Answer every phone of the practice as plain values."""
     return plain_rows(session, Device, DeviceRow, practice_id, order_by=(col(Device.id),))
+
+
+def lock_device(session: Session, practice_id: str, device_id: str) -> Device | None:
+    """Answer a phone of the practice, and hold its row until the transaction ends."""
+    query = scoped(Device, practice_id).where(Device.id == device_id).with_for_update(key_share=True)
+    return session.exec(query.execution_options(populate_existing=True)).first()
 
 
 def device(session: Session, practice_id: str, device_id: str) -> Device | None:
