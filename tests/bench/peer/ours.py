@@ -7,6 +7,7 @@ from playwright.sync_api import Page, expect
 
 from tests.bench.peer import checkins
 from tests.bench.peer.install import OUTBOX
+from tests.bench.peer.scenes import Scene, Stage
 from tests.e2e.conftest import Server
 from tests.e2e.test_main_job import pair, pairing_link
 
@@ -34,10 +35,10 @@ def take_on(server: Server, today: date) -> str:
     return client_id
 
 
-def fill(page: Page, server: Server, client_id: str, events: list[dict[str, Any]]) -> None:
+def fill(page: Page, stage: Stage, server: Server, client_id: str, events: list[dict[str, Any]]) -> None:
     """Pair the page, take it offline and write the check-ins as the app writes them."""
     pair(page, pairing_link(server, client_id))
-    page.context.set_offline(True)
+    stage.offline()
     page.evaluate(OUTBOX.read_text())
     assert page.evaluate("(events) => fillOutbox(events)", events) == len(events)
     page.goto(f"{server.address}/app/me")
@@ -45,9 +46,9 @@ def fill(page: Page, server: Server, client_id: str, events: list[dict[str, Any]
     page.evaluate(_WATCH, _ALL)
 
 
-def send(page: Page, server: Server, client_id: str, count: int) -> float:
+def send(page: Page, stage: Stage, scene: Scene, server: Server, client_id: str, count: int) -> float:
     """Go online; answer the milliseconds until the page says that all is received."""
-    page.context.set_offline(False)
+    stage.enter(scene)
     took = float(page.evaluate("() => globalThis.allReceived"))
     page.evaluate(OUTBOX.read_text())
     assert page.evaluate("() => acknowledged()") == count

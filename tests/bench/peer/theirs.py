@@ -4,7 +4,7 @@ import subprocess
 import time
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Any
 
@@ -12,6 +12,7 @@ import httpx
 from playwright.sync_api import Page
 
 from tests.bench.peer.install import HERE
+from tests.bench.peer.scenes import Scene, Stage
 from tests.e2e.conftest import free_port
 
 
@@ -22,22 +23,19 @@ class Setting:
     store: str
     batch_size: int
     checkpoint: bool
+    flushed: bool = False
 
     @property
     def name(self) -> str:
         """In words."""
         kept = "checkpoints kept" if self.checkpoint else "no checkpoints"
-        return f"peer, {self.store}, batches of {self.batch_size}, {kept}"
+        return f"peer, {self.store}, batches of {self.batch_size}, {kept}{', disk flushed' * self.flushed}"
 
 
-TRIED = [
-    Setting("idb", 100, checkpoint=True),
-    Setting("idb", 1000, checkpoint=True),
-    Setting("idb", 1000, checkpoint=False),
-    Setting("indexeddb", 1000, checkpoint=True),
-    Setting("indexeddb", 1000, checkpoint=False),
-]
-"""The first is how it comes."""
+AS_IT_COMES = Setting("idb", 100, checkpoint=True)
+TUNED = [Setting(store, 1000, checkpoint) for store in ("idb", "indexeddb") for checkpoint in (True, False)]
+FLUSHED = [replace(setting, flushed=True) for setting in TUNED if setting.store == "indexeddb"]
+"""With what is said to be held on the disk, as ours."""
 
 _FILL = """async ([store, name, docs]) => {
   const remote = new PouchDB(`${location.origin}/${name}`);
@@ -57,11 +55,12 @@ _SEND = """async ([batch_size, checkpoint]) => {
 
 
 @contextmanager
-def peer_server(folder: Path) -> Iterator[str]:
+def peer_server(folder: Path, *, flushed: bool) -> Iterator[str]:
     """Serve the peer on LevelDB in a folder until the block ends; yield its address."""
     port = free_port()
     folder.mkdir()
-    process = subprocess.Popen(["node", str(HERE / "server.mjs"), str(port), str(folder)], cwd=HERE)
+    words = ["node", str(HERE / "server.mjs"), str(port), str(folder), *(["flushed"] if flushed else [])]
+    process = subprocess.Popen(words, cwd=HERE)
     address = f"http://127.0.0.1:{port}"
     try:
         for _ in range(200):
@@ -88,8 +87,9 @@ def _rest(event: dict[str, Any]) -> dict[str, Any]:
     return {name: value for name, value in event.items() if name != "id"}
 
 
-def send(page: Page, setting: Setting, address: str, name: str, count: int) -> float:
+def send(page: Page, scene: Scene, setting: Setting, address: str, name: str, count: int) -> float:
     """Replicate; answer the milliseconds until the peer's server has acknowledged all."""
+    Stage(page).enter(scene)
     took, written = page.evaluate(_SEND, [setting.batch_size, setting.checkpoint])
     assert written == count
     assert httpx.get(f"{address}/{name}").json()["doc_count"] == count
