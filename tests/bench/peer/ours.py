@@ -38,6 +38,7 @@ def take_on(server: Server, today: date) -> str:
 def fill(page: Page, stage: Stage, server: Server, client_id: str, events: list[dict[str, Any]]) -> None:
     """Pair the page, take it offline and write the check-ins as the app writes them."""
     pair(page, pairing_link(server, client_id))
+    page.wait_for_load_state("networkidle")  # the drawings have come: what is left to fetch later would be in the way
     stage.offline()
     page.evaluate(OUTBOX.read_text())
     assert page.evaluate("(events) => fillOutbox(events)", events) == len(events)
