@@ -47,7 +47,7 @@ class RefusedEvent(Table, table=True):
     __tablename__ = "refused_event"
     __table_args__ = (
         Index("ix_refused_event_client", "client_id", "received_at"),
-        Index("ix_refused_event_practice", "practice_id", "accepted_at"),
+        Index("ix_refused_event_practice", "practice_id", "accepted_at", "client_id"),
     )
 
     digest: str = Field(primary_key=True, max_length=64)
