@@ -11,17 +11,15 @@ from tempfile import TemporaryDirectory
 
 from playwright.sync_api import BrowserContext, Playwright, sync_playwright
 
-from steadfoot.core.settings import Settings
-from steadfoot.founding import found_practice
 from tests.bench.peer import ours, theirs
 from tests.bench.peer.checkins import ZONE, check_ins
 from tests.bench.peer.install import install
 from tests.bench.peer.scenes import Scene, Stage
 from tests.bench.peer.wire import Wire
-from tests.e2e.conftest import PASSWORD, Server, free_port, phone_browser, running, signed_in
+from tests.bench.serving import practice_server
+from tests.e2e.conftest import Server, phone_browser
 
 COUNT = 1000
-EMAIL = "maren@thornwater.example"
 
 
 @dataclass
@@ -87,16 +85,13 @@ def place() -> Iterator[Place]:
     install()
     with ExitStack() as stack:
         folder = Path(stack.enter_context(TemporaryDirectory(ignore_cleanup_errors=True)))
-        settings = Settings(data_dir=folder / "ours")
-        found_practice(settings, "Thornwater Physical Therapy", EMAIL, "Maren Brandvold", str(ZONE), PASSWORD)
-        address = stack.enter_context(running(folder / "ours", free_port()))
-        http = stack.enter_context(signed_in(address, {"email": EMAIL, "password": PASSWORD}))
+        server = stack.enter_context(practice_server(folder / "ours"))
         peers = {
             flushed: stack.enter_context(theirs.peer_server(folder / f"theirs-{flushed}", flushed=flushed))
             for flushed in (False, True)
         }
         driver = stack.enter_context(sync_playwright())
-        yield Place(Server(address, EMAIL, http), peers, folder, datetime.now(ZONE).date(), driver)
+        yield Place(server, peers, folder, datetime.now(ZONE).date(), driver)
 
 
 def _ours(browser: BrowserContext, at: Place, scene: Scene, taken: Taken) -> None:

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass, field
+from itertools import pairwise
 from pathlib import Path
 from typing import Any
 
@@ -28,8 +29,7 @@ class Schema:
 
 def schemas() -> list[tuple[Schema, Schema]]:
     """Answer what was and what is, step by step."""
-    found = list(_walk())
-    return list(zip(found, found[1:], strict=False))
+    return list(pairwise(_walk()))
 
 
 def _walk() -> Iterator[Schema]:
@@ -38,16 +38,20 @@ def _walk() -> Iterator[Schema]:
     from alembic.script import ScriptDirectory
 
     script = ScriptDirectory(str(Path(steps.__file__).parent))
-    with create_engine("sqlite://").connect() as connection:
-        with Operations.context(MigrationContext.configure(connection, opts={"render_as_batch": True})):
-            for step in reversed(list(script.walk_revisions())):
-                step.module.upgrade()
-                yield Schema(step.revision, _shapes(connection))
+    with (
+        create_engine("sqlite://").connect() as connection,
+        Operations.context(MigrationContext.configure(connection, opts={"render_as_batch": True})),
+    ):
+        for step in reversed(list(script.walk_revisions())):
+            step.module.upgrade()
+            yield Schema(step.revision, _shapes(connection))
 
 
 def _shapes(connection: Connection) -> dict[str, Shape]:
     seen = inspect(connection)
-    return {name: Shape({c["name"]: dict(c) for c in seen.get_columns(name)}, _rules(seen, name)) for name in _names(seen)}
+    return {
+        name: Shape({c["name"]: dict(c) for c in seen.get_columns(name)}, _rules(seen, name)) for name in _names(seen)
+    }
 
 
 def _names(seen: Inspector) -> list[str]:

@@ -9,7 +9,9 @@ depends_on = None
 
 
 def upgrade() -> None:
-    op.create_index("ix_refused_event_practice", "refused_event", ["practice_id", "accepted_at", "client_id"], unique=False)
+    op.create_index(
+        "ix_refused_event_practice", "refused_event", ["practice_id", "accepted_at", "client_id"], unique=False
+    )
     op.create_index("ix_pain_entry_practice_day", "pain_entry", ["practice_id", "day"], unique=False)
 
 
