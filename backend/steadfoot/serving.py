@@ -1,5 +1,6 @@
 """Starts the server on one database: one process, since live pages and SQLite both live in it."""
 
+import gc
 import os
 import socket
 import subprocess
@@ -71,9 +72,16 @@ def _drawing_ahead(settings: Settings) -> Iterator[None]:
             process.terminate()
 
 
+def _set_aside_what_stays() -> None:
+    """Have the garbage collector pass over the modules and the app: looking through them holds every answer up."""
+    gc.collect()
+    gc.freeze()
+
+
 def serve(settings: Settings, database: Database) -> None:
     """Serve until stopped; answers under way are finished first."""
     app = create_app(settings, database)
+    _set_aside_what_stays()
     config = uvicorn.Config(
         app,
         host=settings.host,

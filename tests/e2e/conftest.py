@@ -97,7 +97,7 @@ def _command(*words: str) -> list[str]:
 @contextmanager
 def running(folder: Path, port: int) -> Iterator[str]:
     """Serve the folder's database on a port until the block ends."""
-    process = subprocess.Popen(_command("serve"), env=_environment(folder, port))
+    process = subprocess.Popen(_command("serve"), env=_environment(folder, port), stdout=subprocess.DEVNULL)
     address = f"http://127.0.0.1:{port}"
     try:
         _wait_until_ready(address, process)

@@ -1,6 +1,9 @@
 import { beforeEach, expect, it, vi } from 'vitest';
 import { DEVICE, freshStorage } from './testing/phone';
 import { Database } from './database';
+import { appendEvent } from './log';
+import { json } from './testing/server';
+import { uuid7 } from './uuid7';
 
 beforeEach(() => {
   freshStorage();
@@ -44,4 +47,17 @@ it('what cannot be removed is said, and is still there', async () => {
   spy.mockRestore();
   expect(phone.savedCount.value).toBe(1);
   expect(JSON.parse(await phone.exportText()).events).toHaveLength(1);
+});
+
+it('what another page of this phone wrote is shown once this one has sent it', async () => {
+  const phone = await import('./index');
+  await phone.acceptPairing(DEVICE);
+  await phone.record('note_written', { text: 'Written here.' });
+  const other = { id: uuid7(1_800_000_000_000), kind: 'note_written' as const, recorded_at: '2026-11-25T08:00:00.000+01:00', body: { text: 'Written there.' } };
+  await appendEvent(new Database(), other);
+  const reply = { server_epoch: 'e', server_time: '2026-11-25T07:00:00Z', acknowledged_through: 2, refused: [], changes: [], cursor: 0 };
+  vi.stubGlobal('fetch', (url: string) => Promise.resolve(json(url.endsWith('/sync') ? reply : {})));
+  await phone.sendNow();
+  expect(phone.events.value.map((event) => event.body.text)).toEqual(['Written here.', 'Written there.']);
+  expect([phone.savedCount.value, phone.receivedCount.value]).toEqual([2, 2]);
 });

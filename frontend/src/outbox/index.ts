@@ -8,7 +8,7 @@ import { NO_FEED, type Feed } from './feed';
 import { foldPain, foldSessions, type SessionState } from './fold';
 import { takeHistory, type History } from './history';
 import { callPairing, PairingFailed } from './http';
-import { appendEvents, forgetAll, getKept, putKept, readAll, samePerson, useDevice, type Device } from './log';
+import { appendEvents, forgetAll, getKept, putKept, readAll, readKept, samePerson, useDevice, type Device, type Kept } from './log';
 import { takeQuestions, type Question } from './questions';
 import { Sender, type Connection } from './sender';
 import type { RefusedItem } from './sync';
@@ -67,7 +67,8 @@ export const painReports = computed(() => foldPain(events.value));
 
 const db = new Database(() => (outdated.value = true));
 const sender = new Sender(db, browserSurroundings(), {
-  onStored: load,
+  // The whole log is read only when another page of this phone has written.
+  onStored: async (highest) => (highest === (events.value.at(-1)?.seq ?? 0) ? show(await readKept(db)) : load()),
   onConnection: (now) => {
     connection.value = now;
     if (now === 'ready') void askOnce();
@@ -93,6 +94,10 @@ async function load(): Promise<void> {
   const { events: log, kept } = await readAll(db);
   if (written !== before) return load();
   events.value = log;
+  show(kept);
+}
+
+function show(kept: Kept): void {
   device.value = kept.device;
   acknowledged.value = kept.sync.acknowledged;
   refused.value = kept.sync.refused;

@@ -1,5 +1,5 @@
 /** The log on the phone: what was entered, what is known of the practice, and drafts. */
-import type { Database, Write } from './database';
+import type { Database, Read, Write } from './database';
 import type { Event } from './events';
 import type { History } from './history';
 import type { Questions } from './questions';
@@ -72,28 +72,42 @@ export const putKept = (db: Database, values: Readonly<Record<string, unknown>>)
 export const getKept = <T>(db: Database, key: string): Promise<T | undefined> =>
   db.read((tx) => tx.objectStore('keep').get(key) as Promise<T | undefined>);
 
-/** Everything the phone knows, read at once so that it fits together. */
-export function readAll(db: Database): Promise<{ events: Event[]; kept: Kept }> {
-  return db.read(async (tx) => {
-    const keep = tx.objectStore('keep');
-    const [events, sync, device, lastReceivedAt, persisted, feed, history, questions] = await Promise.all([
-      tx.objectStore('events').getAll(),
-      ...['sync', 'device', 'lastReceivedAt', 'persisted', 'feed', 'history', 'questions'].map((key) => keep.get(key)),
-    ]);
-    return {
-      events,
-      kept: {
-        sync: (sync as SyncState | undefined) ?? STARTING,
-        device: (device as Device | undefined) ?? null,
-        lastReceivedAt: (lastReceivedAt as string | undefined) ?? null,
-        persisted: (persisted as boolean | undefined) ?? null,
-        feed: (feed as Record<string, unknown> | undefined) ?? {},
-        history: (history as History | undefined) ?? null,
-        questions: (questions as Questions | undefined) ?? null,
-      },
-    };
-  });
+async function keptIn(tx: Read): Promise<Kept> {
+  const keep = tx.objectStore('keep');
+  const names = ['sync', 'device', 'lastReceivedAt', 'persisted', 'feed', 'history', 'questions'];
+  const [sync, device, lastReceivedAt, persisted, feed, history, questions] = await Promise.all(names.map((name) => keep.get(name)));
+  return {
+    sync: (sync as SyncState | undefined) ?? STARTING,
+    device: (device as Device | undefined) ?? null,
+    lastReceivedAt: (lastReceivedAt as string | undefined) ?? null,
+    persisted: (persisted as boolean | undefined) ?? null,
+    feed: (feed as Record<string, unknown> | undefined) ?? {},
+    history: (history as History | undefined) ?? null,
+    questions: (questions as Questions | undefined) ?? null,
+  };
 }
+
+/** What the phone knows apart from its entries. */
+export const readKept = (db: Database): Promise<Kept> => db.read(keptIn);
+
+/** Everything the phone knows, read at once so that it fits together. */
+export const readAll = (db: Database): Promise<{ events: Event[]; kept: Kept }> =>
+  db.read(async (tx) => {
+    const [events, kept] = await Promise.all([tx.objectStore('events').getAll(), keptIn(tx)]);
+    return { events, kept };
+  });
+
+/**
+ * What a call to the practice takes: at most `limit` entries after number `after`, or after the acknowledged ones. A log of
+ * years is not read for it.
+ */
+export const readWaiting = (db: Database, after: number | null, limit: number): Promise<{ events: Event[]; highest: number; kept: Kept }> =>
+  db.read(async (tx) => {
+    const events = tx.objectStore('events');
+    const [kept, last] = await Promise.all([keptIn(tx), events.openKeyCursor(null, 'prev')]);
+    const waiting = await events.getAll(IDBKeyRange.lowerBound(after ?? kept.sync.acknowledged, true), limit);
+    return { events: waiting, highest: last?.key ?? 0, kept };
+  });
 
 /** Whether two pairings are for the same client: by id where the practice told it, else by names. */
 export const samePerson = (a: Device, b: Device): boolean =>

@@ -5,8 +5,8 @@
 import type { Database } from './database';
 import { applyChanges, NO_FEED, type Feed } from './feed';
 import { callSuccessor, callSync, type Fetch, type Outcome } from './http';
-import { readAll, storeReply, succeedDevice, type Device } from './log';
-import { applyReply, backoff, BATCH_EVENTS, halved, nextBatch, type Reply } from './sync';
+import { readWaiting, storeReply, succeedDevice, type Device } from './log';
+import { applyReply, backoff, BATCH_EVENTS, halved, nextBatch, type Applied, type Reply } from './sync';
 
 export type Connection = 'unpaired' | 'waiting' | 'revoked' | 'ready' | 'unreachable';
 
@@ -21,8 +21,8 @@ export interface Surroundings {
   alone: (flush: () => Promise<void>) => Promise<void>;
 }
 export interface Listener {
-  /** Something was stored: read it again. */
-  onStored: () => Promise<void>;
+  /** Something was stored: read it again. `highest` is the newest entry's number, by which a page knows whether another one wrote. */
+  onStored: (highest: number) => Promise<void>;
   onConnection: (connection: Connection) => void;
 }
 
@@ -93,7 +93,7 @@ export class Sender {
     // A reply may ask to begin again (restored practice, new numbers). Bounded: a server that always asks must not hold us.
     let after: number | null = null;
     for (let begins = 0; begins < 4; ) {
-      const { events, kept } = await readAll(this.db);
+      const { events, highest, kept } = await readWaiting(this.db, after, this.#limit);
       const { device } = kept;
       if (!device) return this.#say('unpaired', Infinity);
       const batch = nextBatch(events, after ?? kept.sync.acknowledged, this.#limit);
@@ -104,9 +104,9 @@ export class Sender {
         continue;
       }
       if (outcome.kind !== 'reply') return this.#failed(outcome);
-      const applied = applyReply(kept.sync, batch, events.at(-1)?.seq ?? 0, outcome.reply);
-      await this.#store(applied, device, kept.feed as unknown as Partial<Feed>, outcome.reply);
-      if (applied.needsSuccessor && !(await this.#succeed(device))) return this.#failed({ kind: 'later', retryAfterMs: 0 });
+      const applied = applyReply(kept.sync, batch, highest, outcome.reply);
+      await this.#store(applied, device, kept.feed as unknown as Partial<Feed>, outcome.reply, highest);
+      if (applied.needsSuccessor && !(await this.#succeed(device, highest))) return this.#failed({ kind: 'later', retryAfterMs: 0 });
       const again = applied.needsSuccessor || applied.again;
       if (again) begins += 1;
       after = again ? null : Math.max(applied.state.acknowledged, batch.at(-1)?.seq ?? 0);
@@ -116,22 +116,22 @@ export class Sender {
     return this.#say('ready', quiet);
   }
 
-  async #store(applied: ReturnType<typeof applyReply>, device: Device, feed: Partial<Feed>, reply: Reply): Promise<void> {
+  async #store(applied: Applied, device: Device, feed: Partial<Feed>, reply: Reply, highest: number): Promise<void> {
     await storeReply(this.db, device.device_id, {
       device: { ...device, status: 'active' },
       sync: applied.state,
-      feed: applyChanges({ ...NO_FEED, ...feed }, applied.changes),
+      ...(applied.changes.length > 0 && { feed: applyChanges({ ...NO_FEED, ...feed }, applied.changes) }),
       lastReceivedAt: new Date(this.around.now()).toISOString(),
       serverTime: reply.server_time,
     });
-    await this.listener.onStored();
+    await this.listener.onStored(highest);
   }
 
-  async #succeed(device: Device): Promise<boolean> {
+  async #succeed(device: Device, highest: number): Promise<boolean> {
     const fresh = await callSuccessor(this.around.fetch, device);
     if (!fresh) return false;
     await succeedDevice(this.db, fresh);
-    await this.listener.onStored();
+    await this.listener.onStored(highest);
     return true;
   }
 
