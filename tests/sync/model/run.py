@@ -9,7 +9,7 @@ from pathlib import Path
 from tests.conftest import START, StandingClock
 from tests.sync.model import template
 from tests.sync.model.phones import FRONTEND, phones_from
-from tests.sync.model.service import Service, without_threads
+from tests.sync.model.service import Service, repeatable, without_threads
 from tests.sync.model.world import World
 
 _IN_MEMORY = Path("/dev/shm")
@@ -23,7 +23,7 @@ def worlds(frontend: Path = FRONTEND) -> Iterator[Callable[[], World]]:
     (folder / "server").mkdir()
     service = Service(folder / "server", StandingClock(START))
     try:
-        with phones_from(frontend) as phones, without_threads(), service.point.watching():
+        with phones_from(frontend) as phones, without_threads(), repeatable(service.chance), service.point.watching():
             begin = template.build(folder, service, phones)
             yield lambda: World(begin, service, phones)
     finally:

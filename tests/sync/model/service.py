@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from contextlib import closing, contextmanager
 from dataclasses import dataclass
 from pathlib import Path
+from random import Random
 from typing import Any
 
 import anyio.to_thread
@@ -17,6 +18,7 @@ from sqlalchemy.orm import Session
 
 from steadfoot import operations
 from steadfoot.app import create_app
+from steadfoot.core import ids
 from steadfoot.core.database import Database
 from steadfoot.core.settings import Settings
 from tests.conftest import StandingClock
@@ -78,6 +80,21 @@ class FaultPoint:
                 event.remove(target, name, self.passed)
 
 
+class Chance:
+    """Stands in for ``secrets``: the same history makes the same ids, and so can be run again."""
+
+    def __init__(self) -> None:
+        self.source = Random(0)
+
+    def randbits(self, bits: int) -> int:
+        """As ``secrets.randbits``."""
+        return self.source.getrandbits(bits)
+
+    def token_urlsafe(self, size: int) -> str:
+        """As ``secrets.token_urlsafe``, in hex."""
+        return self.source.randbytes(size).hex()
+
+
 async def _here(work: Any, *args: Any, **_options: Any) -> Any:
     return work(*args)
 
@@ -90,11 +107,20 @@ def without_threads() -> Iterator[None]:
         yield
 
 
+@contextmanager
+def repeatable(chance: Chance) -> Iterator[None]:
+    """Take the server's ids and tokens from ``chance`` meanwhile."""
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(ids, "secrets", chance)
+        yield
+
+
 class Service:
     """One server on one folder. It can be killed, started again, backed up and restored."""
 
     def __init__(self, folder: Path, clock: StandingClock) -> None:
         self.folder, self.clock, self.point = folder, clock, FaultPoint()
+        self.chance = Chance()
         self.settings = Settings(data_dir=folder, public_url="https://steadfoot.test", draw_ahead="off")
         self._loop = asyncio.new_event_loop()
         self._backups = 0
@@ -112,6 +138,7 @@ class Service:
             leftover.unlink()
         shutil.copyfile(template, self.file)
         self._backups = 0
+        self.chance.source.seed(1)
         for limiter in _LIMITERS:
             limiter._seen.clear()
         self.start()

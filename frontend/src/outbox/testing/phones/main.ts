@@ -87,7 +87,7 @@ const DOING: Record<string, (phone: Phone, command: Command, page: Page) => unkn
   pair: (_phone, { code }, page) => finished(page, pair(page, code)),
   pass: (phone, { ms }) => pass(phone, ms),
   set: (phone, { now, ahead }) => void Object.assign(phone, now !== undefined && { now }, ahead !== undefined && { ahead }),
-  close: (_phone, _command, page) => page.die(),
+  close: (phone, _command, page) => (page.die(), phone.still()),
   freeze: (_phone, _command, page) => void (page.frozen = true),
   fault: (_phone, { after, how }, page) => void (page.fault = { after, how }),
   cut: (phone) => phone.cut(),
@@ -95,15 +95,21 @@ const DOING: Record<string, (phone: Phone, command: Command, page: Page) => unkn
   look: (_phone, _command, page) => looked(page),
 };
 
-function reset(): void {
-  for (const phone of phones.values()) for (const page of phone.pages) page.die();
+async function reset(): Promise<void> {
+  for (const phone of phones.values()) await phone.off();
   phones.clear();
+}
+
+/** Another storage under an old name is another phone: the old one's pages are gone. */
+async function switchOn({ phone, setting }: Command): Promise<void> {
+  await phones.get(phone)?.off();
+  phones.set(phone, await Phone.make(setting));
 }
 
 async function run(command: Command): Promise<unknown> {
   if (command.do === 'reset') return reset();
   if (command.do === 'fold') return foldSessions(command.events);
-  if (command.do === 'phone') return void phones.set(command.phone, await Phone.make(command.setting));
+  if (command.do === 'phone') return switchOn(command);
   const phone = phones.get(command.phone) as Phone;
   return DOING[command.do]?.(phone, command, phone.pages[command.page] as Page);
 }
@@ -122,4 +128,4 @@ createInterface({ input: process.stdin }).on('line', (text) => {
   if (!('reply' in line)) return void answer(line);
   asked.get(line.reply)?.(line);
   asked.delete(line.reply);
-});
+}).on('close', () => process.exit());

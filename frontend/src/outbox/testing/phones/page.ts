@@ -88,9 +88,9 @@ export class Page implements User {
 
   /** Answers when the page waits for nothing but timers. */
   async quiet(): Promise<void> {
-    for (let still = 0; still < QUIET_TURNS && !this.dead; still += 1) {
+    for (let still = 0; still < QUIET_TURNS; still += 1) {
       await turn();
-      if (this.live.size > 0 || (this.opening > 0 && !this.phone.blocked) || this.calling > 0) still = -1;
+      if (this.live.size > 0 || (this.opening > 0 && !this.phone.blocked) || (this.calling > 0 && !this.dead)) still = -1;
     }
   }
 }

@@ -40,11 +40,22 @@ export class Phone {
     for (const page of this.pages) page.fire();
   }
 
+  /** Ends every page. */
+  async off(): Promise<void> {
+    for (const page of this.pages) page.die();
+    await this.still();
+  }
+
   /** The power is gone: so is what was written without being flushed. */
   async cut(): Promise<void> {
-    for (const page of this.pages) page.die();
+    await this.off();
     if (this.#flushed) this.factory = await filled(this.#flushed);
     this.#flushed = null;
+  }
+
+  /** Answers when no page does anything, pages that are gone included: what they held is free then. */
+  async still(): Promise<void> {
+    for (const page of this.pages) await page.quiet();
   }
 
   contents = (): Stored => contents(this.factory);

@@ -108,19 +108,26 @@ export const indexedDbOf = (factory: () => IDBFactory, user: User) => ({
     if (how === 'killed') user.die();
     else if (how) throw made(how === 'unanswered' ? 'UnknownError' : how);
     user.opening += 1;
-    request.addEventListener('upgradeneeded', () => users.set(request.result, user));
-    request.addEventListener('success', (event) => opened(user, request.result, event));
-    request.addEventListener('error', () => (user.opening -= 1));
+    let held = false;
+    const over = () => {
+      user.opening -= 1;
+      if (held) user.onBlocked(-1);
+    };
     request.addEventListener('blocked', () => {
+      held = true;
       user.onBlocked(1);
-      for (const end of ['success', 'error']) request.addEventListener(end, () => user.onBlocked(-1));
+    });
+    request.addEventListener('error', over);
+    request.addEventListener('upgradeneeded', () => users.set(request.result, user));
+    request.addEventListener('success', (event) => {
+      over();
+      opened(user, request.result, event);
     });
     return request;
   },
 });
 
 function opened(user: User, connection: IDBDatabase, event: Event): void {
-  user.opening -= 1;
   users.set(connection, user);
   user.connections.add(connection);
   connection.addEventListener('versionchange', (change) => user.frozen && change.stopImmediatePropagation());
