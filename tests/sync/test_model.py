@@ -1,8 +1,8 @@
-"""Random histories of phones, practitioners and a server (decision 0017): nothing acknowledged is lost, doubled or told elsewhere."""
+"""Random histories of phones, practitioners and a server (decision 0017): nothing is lost, doubled or told elsewhere."""
 
 import os
 
-from hypothesis import HealthCheck, Phase, settings
+from hypothesis import HealthCheck, settings
 from hypothesis.stateful import run_state_machine_as_test
 
 from tests.sync.model.machine import Histories
@@ -16,6 +16,12 @@ def test_no_history_breaks_the_promise() -> None:
         machine = type("Machine", (Histories,), {"make": staticmethod(make)})
         run_state_machine_as_test(
             machine,
-            settings=settings(max_examples=HISTORIES, stateful_step_count=20, deadline=None, database=None,
-                              suppress_health_check=list(HealthCheck), print_blob=True),
+            settings=settings(
+                max_examples=HISTORIES,
+                stateful_step_count=20,
+                deadline=None,
+                database=None,
+                suppress_health_check=list(HealthCheck),
+                print_blob=True,
+            ),
         )

@@ -1,28 +1,32 @@
 """The end of a history: faults stop, phones sync, and everything that anybody was promised is looked for."""
 
 import json
+from datetime import datetime
 from typing import Any
 
 from steadfoot import operations
 from tests.sync.model import practice
 from tests.sync.model.template import PEOPLE
-from tests.sync.model.world import Handset, World, content_of, plain
+from tests.sync.model.world import Handset, World, plain
 
 ROUNDS = 3
 """After so many calls without a fault, every phone and the practice say the same."""
 _DERIVED = ("session_rollup", "pain_entry", "finding", "client_sheet", "screening")
 
 
-def check(world: World) -> None:
-    """Stop the faults, sync, and hold the world to the promise."""
+def check(world: World, *, deep: bool = True) -> None:
+    """Stop the faults, sync, and hold the world to the promise; deep: by the practice's pages, with a rebuild."""
     world.service.point.left = None
     world.network.plan = []
     world.deliver_late()
     for handset in world.handsets.values():
         _drain(world, handset)
     for person in sorted({handset.person for handset in world.handsets.values()}):
-        _person(world, person)
-    _rebuilt(world)
+        _person(world, person, *(_shown if deep else _on_file)(world, person))
+    if deep:
+        for person in sorted({handset.person for handset in world.handsets.values()}):
+            _same_fold(world, person)
+        _rebuilt(world)
 
 
 def _drain(world: World, handset: Handset) -> None:
@@ -43,44 +47,61 @@ def _drain(world: World, handset: Handset) -> None:
     assert look["waiting_since"] is None, look
 
 
-def _timeline(world: World, person: str) -> list[dict[str, Any]]:
-    path = f"/clients/{world.template.clients[person]}/timeline?limit=200"
-    items, cursor = [], ""
+Item = tuple[str, str, str, str]
+"""An entry's id, kind, recorded_at and body."""
+
+
+def _on_file(world: World, person: str) -> tuple[list[Item], list[dict[str, Any]]]:
+    """Answer what the database has of a person: accepted entries, and items kept aside as they came."""
+    client = world.template.clients[person]
+    taken = world.service.rows("SELECT id, kind, recorded_at, body FROM event WHERE client_id = ?", client)
+    query = "SELECT raw FROM refused_event WHERE client_id = ? AND accepted_at IS NULL"
+    aside = [json.loads(raw) for (raw,) in world.service.rows(query, client)]
+    return [(event_id, kind, at, plain(json.loads(body))) for event_id, kind, at, body in taken], aside
+
+
+def _shown(world: World, person: str) -> tuple[list[Item], list[dict[str, Any]]]:
+    """Answer the same as the practice's pages show it."""
+    path = f"/clients/{world.template.clients[person]}"
+    items: list[Item] = []
+    cursor: str | None = ""
     while cursor is not None:
-        found = world.get(PEOPLE[person], path + (f"&cursor={cursor}" if cursor else ""))
-        items += found["items"]
+        found = world.get(PEOPLE[person], f"{path}/timeline?limit=200" + (f"&cursor={cursor}" if cursor else ""))
+        items += [(one["event_id"], one["kind"], one["at"], plain(one["body"])) for one in found["items"]]
         cursor = found["next_cursor"]
-    return items
+    aside = world.get(PEOPLE[person], f"{path}/refused-events")["items"]
+    return items, [json.loads(one["raw"]) for one in aside]
 
 
-def _person(world: World, person: str) -> None:
+def _person(world: World, person: str, items: list[Item], aside: list[dict[str, Any]]) -> None:
     """Everything once, nothing made up, nothing silent, and the same on the phone."""
-    items = _timeline(world, person)
-    aside = world.get(PEOPLE[person], f"/clients/{world.template.clients[person]}/refused-events")["items"]
-    ids = [item["event_id"] for item in items]
+    ids = [item[0] for item in items]
     assert len(ids) == len(set(ids)), "an entry is there twice"
-    for item in items:
-        assert (person, item["kind"], plain(item["body"])) in world.entered, f"nobody entered {item}"
-    kept = {content_of(person, json.loads(item["raw"])) for item in aside} | {
-        (person, item["kind"], _as_written(item), plain(item["body"])) for item in items
-    }
+    for _, kind, _, body in items:
+        assert (person, kind, body) in world.entered, f"nobody entered {kind} {body}"
+    there, kept_aside = set(ids), {one["id"] for one in aside}
+    known = {(event_id, at, body) for event_id, _, at, body in items}
+    known |= {(one["id"], one["recorded_at"], plain(one["body"])) for one in aside}
     for handset in world.handsets.values():
         if handset.person == person:
-            _phone(world, handset, set(ids), {item["event_id"] for item in aside}, kept)
-    _acknowledged(world, person, set(ids) | {item["event_id"] for item in aside})
-    _same_fold(world, person, items)
+            _phone(world, handset, there, kept_aside, known)
+    _acknowledged(world, person, there | kept_aside)
 
 
-def _as_written(item: dict[str, Any]) -> str:
-    return str(item["at"])
+def _moment(at: str) -> datetime:
+    return datetime.fromisoformat(at)
 
 
-def _phone(world: World, handset: Handset, ids: set[str], aside: set[str], kept: set[Any]) -> None:
+def _phone(world: World, handset: Handset, ids: set[str], aside: set[str], known: set[tuple[str, str, str]]) -> None:
     """What the phone holds (A1) is at the practice, taken or visibly kept aside; and the phone says which."""
     stored = world.stored(handset)
     here = {event["id"] for event in stored["events"]}
     lost = here - ids - aside
     assert not lost, f"{handset.name} holds what the practice has not: {lost}"
+    moments = {(event_id, _moment(at), body) for event_id, at, body in known}
+    for event in stored["events"]:
+        said = (event["id"], _moment(event["recorded_at"]), plain(event["body"]))
+        assert said in moments, f"{handset.name} says otherwise: {event}"
     assert handset.told <= here, f"{handset.name} said saved and has not: {handset.told - here}"
     seqs = [event["seq"] for event in stored["events"]]
     assert seqs == list(range(1, len(seqs) + 1)), f"numbers with a gap: {seqs}"
@@ -99,26 +120,28 @@ def _acknowledged(world: World, person: str, there: set[str]) -> None:
     assert mine <= there, f"acknowledged and gone: {mine - there}"
 
 
-def _same_fold(world: World, person: str, items: list[dict[str, Any]]) -> None:
+def _same_fold(world: World, person: str) -> None:
     """What the phone's code makes of all entries is what the practice tells a phone."""
     handset = next(one for one in world.handsets.values() if one.person == person)
     device = dict(world.stored(handset)["keep"])["device"]
     heard = world.service.ask("GET", "/api/v1/history", {"Authorization": f"Bearer {device['token']}"})
     assert heard is not None
-    seqs = {row[0]: row[1] for row in world.service.rows("SELECT id, seq FROM event")}
-    events = [
-        {"id": item["event_id"], "seq": seqs[item["event_id"]], "recorded_at": item["at"], **_said(item)}
-        for item in items
-    ]
-    told = [{"sets_done" if key == "sets" else key: value for key, value in one.items()} for one in heard.json()["items"]]
-    for one in told:
-        del one["day"]
-    mine = world.phones.call("fold", events=events)
-    assert sorted(mine, key=lambda one: one["planned_id"]) == sorted(told, key=lambda one: one["planned_id"])
+    query = "SELECT id, seq, kind, recorded_at, body FROM event WHERE client_id = ?"
+    columns = ("id", "seq", "kind", "recorded_at", "body")
+    rows = [dict(zip(columns, row, strict=True)) for row in world.service.rows(query, world.template.clients[person])]
+    mine = world.phones.call("fold", events=[row | {"body": json.loads(row["body"])} for row in rows])
+    told = [_as_folded(one) for one in heard.json()["items"]]
+    since = heard.json()["since"]
+    recent = [one for one in mine if one["planned_id"].removeprefix("extra.")[:10] >= since]
+    assert sorted(recent, key=_planned) == sorted(told, key=_planned)
 
 
-def _said(item: dict[str, Any]) -> dict[str, Any]:
-    return {"kind": item["kind"], "body": item["body"]}
+def _planned(one: dict[str, Any]) -> str:
+    return str(one["planned_id"])
+
+
+def _as_folded(one: dict[str, Any]) -> dict[str, Any]:
+    return {"sets_done" if key == "sets" else key: value for key, value in one.items() if key != "day"}
 
 
 def _derived(world: World) -> list[list[tuple[Any, ...]]]:

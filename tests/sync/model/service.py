@@ -1,4 +1,4 @@
-"""The real server in this process, on a real file, with fault points: before each statement, before and after each commit."""
+"""The real server in this process, on a real file, with fault points: before each statement, around each commit."""
 
 import asyncio
 import json

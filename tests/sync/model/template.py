@@ -1,4 +1,4 @@
-"""What every history begins with: two practices, three people, four phones that were paired and have told all there is."""
+"""What every history begins with: two practices, three people, four phones that were paired."""
 
 import shutil
 from dataclasses import dataclass
@@ -97,5 +97,3 @@ def sign_in(service: Service, word: str) -> str:
     response = http.post(f"{API}/sign-in", json=body)
     assert response.status_code == 200, response.text
     return f"__Host-steadfoot={http.cookies['__Host-steadfoot']}"
-
-
