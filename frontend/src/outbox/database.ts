@@ -79,8 +79,12 @@ export class Database {
   #open(): Promise<IDBPDatabase<Schema>> {
     return new Promise((resolve, reject) => {
       let why: NotSaved = new NotSaved('the database does not open');
+      let late = false;
       // Some browsers leave an open request unanswered for ever; a tap must not hang on it.
-      const timer = setTimeout(() => reject(why), OPEN_WITHIN_MS);
+      const timer = setTimeout(() => {
+        late = true;
+        reject(why);
+      }, OPEN_WITHIN_MS);
       const opened = openDB<Schema>(NAME, VERSION, {
         upgrade: (db, from) => {
           if (from >= 1) return;
@@ -94,7 +98,8 @@ export class Database {
         },
         terminated: () => this.close(),
       });
-      opened.then(resolve, reject).finally(() => clearTimeout(timer));
+      // One that comes after all belongs to nobody, and would hold up the next build's database for ever.
+      opened.then((db) => (late ? db.close() : resolve(db)), reject).finally(() => clearTimeout(timer));
     });
   }
 
