@@ -16,10 +16,11 @@ from steadfoot.checkins.schemas import (
 )
 from steadfoot.core.database import ReadSession, WriteSession, after_commit
 from steadfoot.core.limits import Limiter
+from steadfoot.core.strict import StrictRoute
 from steadfoot.identity import service as identity
 from steadfoot.identity.access import ByDevice, ByPractitioner, Now
 
-router = APIRouter(prefix="/api/v1")
+router = APIRouter(prefix="/api/v1", route_class=StrictRoute)
 SYNC_CALLS_A_MINUTE = 600
 _calls = Limiter(tries=SYNC_CALLS_A_MINUTE, window_s=60)
 

@@ -3,7 +3,7 @@ import type { Database, Write } from './database';
 import type { Event } from './events';
 import type { History } from './history';
 import type { Questions } from './questions';
-import { STARTING, type SyncState } from './sync';
+import { isNotSent, STARTING, type SyncState } from './sync';
 
 export type PairingStatus = 'active' | 'awaiting_confirmation';
 /** This phone's key. `client_id` tells whether a later pairing is for the same person. */
@@ -122,6 +122,17 @@ export function storeReply(db: Database, deviceId: string, values: Readonly<Reco
   return db.write(async (tx) => {
     const device = (await tx.objectStore('keep').get('device')) as Device | undefined;
     if (device?.device_id === deviceId) await putAll(tx, values);
+  });
+}
+
+/** Entries that could not be sent as they are go again with all that follows them; the practice knows those by id. */
+export function offerAgain(db: Database): Promise<void> {
+  return db.write(async (tx) => {
+    const keep = tx.objectStore('keep');
+    const sync = ((await keep.get('sync')) as SyncState | undefined) ?? STARTING;
+    const unsent = sync.refused.filter(isNotSent);
+    const first = Math.min(...unsent.map((item) => item.seq ?? Infinity), sync.acknowledged + 1);
+    await keep.put({ ...sync, acknowledged: first - 1, refused: sync.refused.filter((item) => !isNotSent(item)) }, 'sync');
   });
 }
 

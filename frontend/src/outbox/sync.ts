@@ -67,6 +67,12 @@ export function nextBatch(events: readonly Event[], after: number, limit: number
   return batch;
 }
 
+/**
+ * In the place of an entry that cannot be sent as it is: the practice keeps it aside and goes on behind it, the phone keeps
+ * the entry. Same id and number, so that the entry itself is still taken when it can be.
+ */
+export const standIn = (event: Event, code: string): Event => ({ ...event, body: { not_sent: code, bytes: bytesOf(event) } });
+
 /** After a batch that was too large or too slow. */
 export const halved = (limit: number): number => Math.max(1, Math.floor(limit / 2));
 
@@ -78,6 +84,9 @@ export interface Applied {
   /** The practice went back to an older backup, or asks to be read from the beginning: call again at once. */
   again: boolean;
 }
+
+/** The practice has only a stand-in for it; the entry itself is on this phone alone. */
+export const isNotSent = (item: RefusedItem): boolean => item.problem?.code === 'not-sent';
 
 const isNumberTaken = (item: RefusedItem): boolean => item.problem?.code?.replace('_', '-') === 'number-taken';
 
