@@ -65,7 +65,8 @@ export const sessions = computed(
 );
 export const painReports = computed(() => foldPain(events.value));
 
-const db = new Database(() => (outdated.value = true));
+// Nothing was shown but that another page holds the database: to begin again is to go on.
+const db = new Database(() => (outdated.value = true), () => location.reload());
 const sender = new Sender(db, browserSurroundings(), {
   onStored: load,
   onConnection: (now) => {
@@ -112,7 +113,7 @@ export async function start(): Promise<void> {
     if (device.value) connection.value = device.value.status === 'active' ? 'ready' : 'waiting';
   } catch (error) {
     storage.value = error instanceof PhoneFull ? 'full' : error instanceof Blocked ? 'blocked' : 'refused';
-    await load().catch(() => undefined); // a full phone can still be read
+    if (storage.value === 'full') await load().catch(() => undefined); // it can still be read
   }
   watchOccasions(sender, load);
   void sender.kick();

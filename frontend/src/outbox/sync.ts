@@ -97,7 +97,7 @@ export function applyReply(state: SyncState, sent: readonly Event[], highest: nu
   // Numbers not sent in this call or known before are not believed: a copy of this phone may have used them.
   const known = Math.max(state.acknowledged, sent.at(-1)?.seq ?? 0);
   const acknowledged = needsSuccessor ? state.acknowledged : Math.min(reply.acknowledged_through, known);
-  const refused = mergeRefused(state.refused, reply.refused.filter((item) => !isNumberTaken(item)));
+  const refused = mergeRefused(state.refused, sent, reply.refused.filter((item) => !isNumberTaken(item)));
   return {
     state: { cursor: restored ? 0 : reply.cursor, epoch: reply.server_epoch, acknowledged, refused },
     changes: reply.changes,
@@ -106,8 +106,10 @@ export function applyReply(state: SyncState, sent: readonly Event[], highest: nu
   };
 }
 
-function mergeRefused(before: readonly RefusedItem[], fresh: readonly RefusedItem[]): RefusedItem[] {
-  const byId = new Map(before.map((item) => [item.id, item]));
+/** What was sent again and is not refused again has been taken. */
+function mergeRefused(before: readonly RefusedItem[], sent: readonly Event[], fresh: readonly RefusedItem[]): RefusedItem[] {
+  const again = new Set(sent.map((event) => event.id));
+  const byId = new Map(before.filter((item) => !again.has(item.id)).map((item) => [item.id, item]));
   for (const item of fresh) byId.set(item.id, item);
   return [...byId.values()];
 }
