@@ -95,7 +95,8 @@ export class Sender {
     let after: number | null = null;
     let unfit: string | null = null;
     for (let begins = 0; begins < 4; ) {
-      const { events, kept } = await readAll(this.db);
+      const from = after;
+      const { events, kept, highest } = await readAll(this.db, ({ sync }) => from ?? sync.acknowledged, this.#limit);
       const { device } = kept;
       if (!device) return this.#say('unpaired', Infinity);
       const next = nextBatch(events, after ?? kept.sync.acknowledged, this.#limit);
@@ -113,7 +114,7 @@ export class Sender {
       if (unfit !== null) this.#limit = BATCH_EVENTS;
       unfit = null;
       if (outcome.kind !== 'reply') return this.#failed(outcome);
-      const applied = applyReply(kept.sync, batch, events.at(-1)?.seq ?? 0, outcome.reply);
+      const applied = applyReply(kept.sync, batch, highest, outcome.reply);
       await this.#store(applied, device, kept.feed as unknown as Partial<Feed>, outcome.reply);
       if (applied.needsSuccessor && !(await this.#succeed(device))) return this.#failed({ kind: 'later', retryAfterMs: 0 });
       const again = applied.needsSuccessor || applied.again;
