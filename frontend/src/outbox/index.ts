@@ -6,10 +6,10 @@ import { Blocked, Database, NotSaved, PhoneFull } from './database';
 import type { Bodies, Event, EventKind } from './events';
 import { NO_FEED, type Feed } from './feed';
 import { foldPain, foldSessions, type SessionState } from './fold';
-import type { History } from './history';
+import { takeHistory, type History } from './history';
 import { callPairing, PairingFailed } from './http';
 import { appendEvents, forgetAll, getKept, offerAgain, putKept, readAll, samePerson, useDevice, type Device, type Kept } from './log';
-import type { Question } from './questions';
+import { takeQuestions, type Question } from './questions';
 import { Sender, type Connection } from './sender';
 import { isNotSent, type RefusedItem } from './sync';
 import { normalizeCode } from './code';
@@ -89,13 +89,8 @@ let asking = false;
 async function askOnce(): Promise<void> {
   if (asking) return;
   asking = true;
-  try {
-    const { takeHistory, takeQuestions } = await import('./once');
-    for (const take of [takeHistory, takeQuestions]) {
-      if (await take(db, (url, init) => fetch(url, init)).catch(() => false)) await load();
-    }
-  } catch {
-    // asked again at the next occasion
+  for (const take of [takeHistory, takeQuestions]) {
+    if (await take(db, (url, init) => fetch(url, init)).catch(() => false)) await load().catch(() => undefined);
   }
   asking = false;
 }

@@ -1,3 +1,0 @@
-/** What is asked once a pairing, when everything is sent: no part of the app's first load. */
-export { takeHistory } from './history';
-export { takeQuestions } from './questions';
