@@ -15,7 +15,10 @@ from steadfoot.core.texts import canonical
 
 HIGHEST_SEQ = 2**31 - 1
 """The highest number that every database's integer column holds; a phone would need 60 years at one a second."""
+_AT_HAND = "The phone could not send this entry. The whole of it is on the phone, where it can be sent again or saved as a file."
 _YEARS = range(1970, 2201)
+NOT_SENT = "not-sent"
+_STAND_IN = frozenset({"not_sent", "bytes"})
 _ENVELOPE = frozenset({"id", "seq", "kind", "recorded_at", "body"})
 _ID = re.compile(UUID_PATTERN)
 _TIME = re.compile(r"\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d{1,9})?(Z|[+-]\d{2}:\d{2})", re.ASCII)
@@ -89,6 +92,8 @@ def _envelope(raw: Any, seq: int | None) -> None:
 def _event(raw: Any, seq: int | None) -> Reading:
     _envelope(raw, seq)
     assert seq is not None, "the envelope was checked"
+    if isinstance(raw["body"], Mapping) and set(raw["body"]) == _STAND_IN:
+        raise Invalid(NOT_SENT, _AT_HAND)
     local = _instant(raw["recorded_at"])
     body = ADAPTERS[raw["kind"]].validate_python(raw["body"])
     body_text = canonical(raw["body"])

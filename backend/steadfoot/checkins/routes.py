@@ -18,10 +18,11 @@ from steadfoot.checkins.taking import SYNC_CALLS_A_MINUTE, Call, Taken
 from steadfoot.core.clock import monotonic_s
 from steadfoot.core.database import ReadSession, WriteSession, after_commit
 from steadfoot.core.limits import Limiter
+from steadfoot.core.strict import StrictRoute
 from steadfoot.identity import service as identity
 from steadfoot.identity.access import ByDevice, ByPractitioner, ByToken, DeviceAccess, Now
 
-router = APIRouter(prefix="/api/v1")
+router = APIRouter(prefix="/api/v1", route_class=StrictRoute)
 calls = Limiter(tries=SYNC_CALLS_A_MINUTE, window_s=60)
 
 

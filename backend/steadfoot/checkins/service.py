@@ -9,7 +9,7 @@ from sqlmodel import Session
 from steadfoot.checkins import rollup, store
 from steadfoot.checkins.fold import Fact, parsed, withdrawn_ids
 from steadfoot.checkins.ingest import Held, Outcome, decide
-from steadfoot.checkins.reading import Item, Reading, raw_digest, raw_text, read
+from steadfoot.checkins.reading import NOT_SENT, Item, Reading, raw_digest, raw_text, read
 from steadfoot.checkins.schemas import ChangeOut, Refused, SyncBody, SyncOut, WalkDone
 from steadfoot.checkins.sets import SetDone, fold_sets
 from steadfoot.checkins.store import EventRow, pain, pain_rows, refused_counts, refused_of, rollups
@@ -150,9 +150,10 @@ def _acknowledged(session: Session, access: DeviceAccess, through: int) -> int:
 
 def _settle_refused(session: Session, access: DeviceAccess, accepted: Sequence[Reading], now: datetime) -> None:
     """What was kept aside and has now come in needs nobody any more: under another number, or after a mend."""
-    taken = {(event.id, event.digest) for event in accepted}
+    taken = {event.id: event.digest for event in accepted}
     for row in store.refused_of(session, access.practice_id, access.client_id):
-        if (row.event_id, row.content_digest) in taken:
+        stood_in = row.event_id in taken and row.problem["code"] == NOT_SENT
+        if stood_in or taken.get(row.event_id) == row.content_digest:
             row.accepted_at = now
             session.add(row)
 

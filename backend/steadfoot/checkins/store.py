@@ -9,6 +9,7 @@ from sqlalchemy import select as columns
 from sqlmodel import Session, SQLModel, col, select
 
 from steadfoot.checkins.fold import Fact, parsed
+from steadfoot.checkins.reading import NOT_SENT
 from steadfoot.checkins.tables import Due, Event, PainEntry, Receipt, RefusedEvent, SessionRollup
 from steadfoot.core.database import plain_rows, scoped
 from steadfoot.identity.phones import KNOWN
@@ -56,14 +57,15 @@ def refused_digests(session: Session, practice_id: str, digests: Iterable[str]) 
 def refused_contents(session: Session, practice_id: str, client_id: str, ids: Iterable[str]) -> dict[str, set[str]]:
     """Answer the content digests by which items kept aside lay claim to these event ids, by id.
 
-    One that was refused for its id lays no claim: else it would be taken when it comes a second time.
+    One that was refused for its id lays no claim: else it would be taken when it comes a second time. Nor does one
+    that only stands in for an entry: the entry itself may still come.
     """
     query = select(RefusedEvent.event_id, RefusedEvent.content_digest, RefusedEvent.problem).where(
         RefusedEvent.practice_id == practice_id, RefusedEvent.client_id == client_id
     )
     found: dict[str, set[str]] = {}
     for event_id, digest, problem in session.exec(query.where(col(RefusedEvent.event_id).in_(list(ids)))):
-        if problem["code"] != "id-reused":
+        if problem["code"] not in ("id-reused", NOT_SENT):
             found.setdefault(event_id, set()).add(digest)
     return found
 

@@ -3,10 +3,11 @@
  * its id. There is no background sending on many phones, so a flush is tried at each occasion the page has.
  */
 import type { Database } from './database';
+import type { Event } from './events';
 import { applyChanges, NO_FEED, type Feed } from './feed';
 import { callSuccessor, callSync, type Fetch, type Outcome } from './http';
-import { readWaiting, storeReply, succeedDevice, type Device } from './log';
-import { applyReply, backoff, BATCH_EVENTS, halved, nextBatch, type Applied, type Reply } from './sync';
+import { readAll, storeReply, succeedDevice, type Device } from './log';
+import { applyReply, backoff, BATCH_EVENTS, halved, nextBatch, standIn, type Applied, type Reply } from './sync';
 
 export type Connection = 'unpaired' | 'waiting' | 'revoked' | 'ready' | 'unreachable';
 
@@ -21,8 +22,8 @@ export interface Surroundings {
   alone: (flush: () => Promise<void>) => Promise<void>;
 }
 export interface Listener {
-  /** Something was stored: read it again. `highest` is the newest entry's number, by which a page knows whether another one wrote. */
-  onStored: (highest: number) => Promise<void>;
+  /** Something was stored: read it again. */
+  onStored: () => Promise<void>;
   onConnection: (connection: Connection) => void;
 }
 
@@ -92,21 +93,30 @@ export class Sender {
   async #sendAll(quiet: number): Promise<number> {
     // A reply may ask to begin again (restored practice, new numbers). Bounded: a server that always asks must not hold us.
     let after: number | null = null;
+    let unfit: string | null = null;
     for (let begins = 0; begins < 4; ) {
-      const { events, highest, kept } = await readWaiting(this.db, after, this.#limit);
+      const from = after;
+      const { events, kept, highest } = await readAll(this.db, ({ sync }) => from ?? sync.acknowledged, this.#limit);
       const { device } = kept;
       if (!device) return this.#say('unpaired', Infinity);
-      const batch = nextBatch(events, after ?? kept.sync.acknowledged, this.#limit);
-      if (after !== null && batch.length === 0) break;
+      const next = nextBatch(events, after ?? kept.sync.acknowledged, this.#limit);
+      if (after !== null && next.length === 0) break;
+      const batch: Event[] = unfit === null ? next : next.slice(0, 1).map((event) => standIn(event, unfit as string));
       const outcome = await callSync(this.around.fetch, device.token, kept.sync.cursor, batch, this.around.now());
       if (outcome.kind === 'smaller' && batch.length > 1) {
         this.#limit = halved(batch.length);
         continue;
       }
+      if (outcome.kind === 'smaller' && batch.length === 1 && unfit === null && outcome.code !== null) {
+        unfit = outcome.code; // this one alone will never be taken: it must not hold up the others
+        continue;
+      }
+      if (unfit !== null) this.#limit = BATCH_EVENTS;
+      unfit = null;
       if (outcome.kind !== 'reply') return this.#failed(outcome);
       const applied = applyReply(kept.sync, batch, highest, outcome.reply);
-      await this.#store(applied, device, kept.feed as unknown as Partial<Feed>, outcome.reply, highest);
-      if (applied.needsSuccessor && !(await this.#succeed(device, highest))) return this.#failed({ kind: 'later', retryAfterMs: 0 });
+      await this.#store(applied, device, kept.feed as unknown as Partial<Feed>, outcome.reply);
+      if (applied.needsSuccessor && !(await this.#succeed(device))) return this.#failed({ kind: 'later', retryAfterMs: 0 });
       const again = applied.needsSuccessor || applied.again;
       if (again) begins += 1;
       after = again ? null : Math.max(applied.state.acknowledged, batch.at(-1)?.seq ?? 0);
@@ -116,7 +126,7 @@ export class Sender {
     return this.#say('ready', quiet);
   }
 
-  async #store(applied: Applied, device: Device, feed: Partial<Feed>, reply: Reply, highest: number): Promise<void> {
+  async #store(applied: Applied, device: Device, feed: Partial<Feed>, reply: Reply): Promise<void> {
     await storeReply(this.db, device.device_id, {
       device: { ...device, status: 'active' },
       sync: applied.state,
@@ -124,14 +134,14 @@ export class Sender {
       lastReceivedAt: new Date(this.around.now()).toISOString(),
       serverTime: reply.server_time,
     });
-    await this.listener.onStored(highest);
+    await this.listener.onStored();
   }
 
-  async #succeed(device: Device, highest: number): Promise<boolean> {
+  async #succeed(device: Device): Promise<boolean> {
     const fresh = await callSuccessor(this.around.fetch, device);
     if (!fresh) return false;
     await succeedDevice(this.db, fresh);
-    await this.listener.onStored(highest);
+    await this.listener.onStored();
     return true;
   }
 

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { connection, device, sendNow, samePerson, type Device } from '../../outbox';
+import { connection, device, gone, sendNow, samePerson, type Device } from '../../outbox';
 import { Dialog } from '../../shared/Dialog';
 import { Button } from '../../shared/form/Button';
 import { navigate } from '../../shared/router';
@@ -23,6 +23,7 @@ export function Welcome() {
     <Screen title={t('welcomeTitle')} where={known ? <BackLink to="/me">{t('me')}</BackLink> : undefined}>
       <p role="status">{declined && t('pairDeclined')}</p>
       <SharedWalk />
+      <Gone />
       <p>{t('welcomeText')}</p>
       {isIos() && <InstallHint />}
       <CodeForm initial={linkCode.value ?? ''} onCode={ask} />
@@ -30,6 +31,18 @@ export function Welcome() {
       {!isIos() && <InstallHint />}
       <WhatItIs />
     </Screen>
+  );
+}
+
+/** The browser cleared what this phone had: said, since it would look like a first visit. */
+function Gone() {
+  const left = gone.value;
+  if (!left) return null;
+  return (
+    <section class="sheet" role="status">
+      <p>{t('goneText', { practice: left.practice })}</p>
+      {left.unsent > 0 && <p><b class="call">{t('goneUnsent', { n: left.unsent })}</b></p>}
+    </section>
   );
 }
 
