@@ -5,6 +5,7 @@ from typing import Annotated, Literal
 from fastapi import APIRouter, Query, Request
 
 from steadfoot.checkins import history, service, timeline
+from steadfoot.checkins.lag import lag_of
 from steadfoot.checkins.schemas import (
     History,
     RefusedEventList,
@@ -32,6 +33,7 @@ def post_sync(body: SyncBody, device: ByDevice, session: WriteSession, at: Now, 
     with state.metrics.sync_seconds.time():
         answer = service.sync(session, device, body, state.listeners, at)
     state.metrics.count_sync(len(body.events), len(answer.refused))
+    state.metrics.count_lag(lag_of(body.events, at))
     after_commit(session, lambda: state.pulse.beat(device.practice_id, device.client_id))
     return answer
 

@@ -135,6 +135,7 @@ def current_practitioner(
     found = practitioner_of(request.app.state.database, token, at)
     if found is None:
         raise _unauthorized("Please sign in.")
+    request.state.practice_id = found.practice_id  # the log names its pseudonym
     return found
 
 
@@ -149,7 +150,9 @@ def current_device(
     if credentials is None:
         raise _unauthorized("This call needs the token of a paired phone.")
     with request.app.state.database.read() as session:
-        return device_of(session, credentials.credentials)
+        found = device_of(session, credentials.credentials)
+    request.state.practice_id = found.practice_id  # the log names its pseudonym
+    return found
 
 
 def current_practice(
