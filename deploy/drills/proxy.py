@@ -1,6 +1,6 @@
 """Runs deploy/Caddyfile before a real server with a certificate made for the hour, and tries what it promises.
 
-``sh deploy/drill.sh proxy``; needs Caddy on the PATH, or named by STEADFOOT_CADDY. Ends with 1 if a promise is not kept.
+``sh deploy/drill.sh proxy``; needs Caddy on the PATH or in STEADFOOT_CADDY. Ends with 1 if a promise is not kept.
 """
 
 import os
@@ -25,6 +25,7 @@ from tests.sync.server import Server, free_port
 
 CADDYFILE = Path(__file__).parents[1] / "Caddyfile"
 _PAIRING_TRIES = 20
+_NOT_FOUND, _TOO_MANY = 404, 429
 _STREAM_WITHIN_S = 3
 _SLOW_ENDS_WITHIN_S = 14
 
@@ -110,7 +111,7 @@ def _headers_come_once(door: Door) -> bool:
 
 def _counts_stay_inside(door: Door) -> bool:
     with door.http() as http:
-        return http.get("/metrics").status_code == 404
+        return http.get("/metrics").status_code == _NOT_FOUND
 
 
 def _a_large_body_is_refused_and_a_walk_is_not(door: Door) -> bool:
@@ -130,7 +131,7 @@ def _an_invented_address_buys_no_tries(door: Door) -> bool:
             http.post(f"{API}/pairings", json={"code": "A" * 26}, headers={"X-Forwarded-For": f"203.0.113.{at}"})
             for at in range(_PAIRING_TRIES + 5)
         ]
-    return found[-1].status_code == 429 and found[_PAIRING_TRIES - 1].status_code != 429
+    return found[-1].status_code == _TOO_MANY and found[_PAIRING_TRIES - 1].status_code != _TOO_MANY
 
 
 def _news_arrives_at_once(door: Door) -> bool:

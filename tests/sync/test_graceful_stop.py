@@ -87,7 +87,7 @@ def test_a_stop_under_load_loses_nothing_that_was_acknowledged_and_leaves_a_whol
             found = {seq for (seq,) in held.execute("SELECT seq FROM receipt WHERE device_id = ?", (device,))}
             assert set(range(1, sender.acknowledged + 1)) <= found
         assert held.execute("PRAGMA integrity_check").fetchone() == ("ok",)
-    # A request of which the server has read a byte is answered; a line that it closed before that reads as "disconnected".
+    # No status but 200. A line that the server closed before it read of the call reads as "disconnected".
     assert {word for sender in senders for word in sender.broken} <= {"RemoteProtocolError", "ReadError", "WriteError"}
 
 
