@@ -77,7 +77,6 @@ function Machine({ version, database, disk, address }: Installation) {
       <table class="plain"><tbody>
         <Row what={t('insVersion')}>{version}</Row>
         <Row what={t('insDatabase')}>{t('insDatabaseSize', { kind: t(`insKind_${database.kind}`), size: bytes(database.size_bytes) })}</Row>
-        {database.log_bytes !== null && <Row what={t('insLog')}>{bytes(database.log_bytes)}</Row>}
         <Row what={t('insSchema')}>{database.schema_revision}</Row>
         <Row what={t('insDisk')}>{t('insDiskOf', { free: bytes(disk.free_bytes), total: bytes(disk.total_bytes) })}</Row>
         <Row what={t('insAddress')}>{address.url}</Row>

@@ -48,7 +48,6 @@ export default {
   insVersion: 'Fassung', insSchema: 'Schema der Datenbank',
   insDatabase: 'Datenbank', insKind_sqlite: 'SQLite, eine Datei', insKind_postgresql: 'PostgreSQL-Server',
   insDatabaseSize: '{kind} mit {size}',
-  insLog: 'Noch hineinzuschreiben',
   insDisk: 'Frei auf der Festplatte', insDiskOf: '{free} von {total}',
   insAddress: 'Adresse für Telefone', insCertificate: 'Ihr Zertifikat', insUntil: 'gilt bis {date}',
   insNotLooked: 'noch nicht angesehen', insNoCertificate: 'nicht lesbar',

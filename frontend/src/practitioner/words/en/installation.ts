@@ -46,7 +46,6 @@ export default {
   insVersion: 'Version', insSchema: 'Schema of the database',
   insDatabase: 'Database', insKind_sqlite: 'SQLite, one file', insKind_postgresql: 'PostgreSQL server',
   insDatabaseSize: '{kind}, {size}',
-  insLog: 'Still to be written into it',
   insDisk: 'Free on the disk', insDiskOf: '{free} of {total}',
   insAddress: 'Address for phones', insCertificate: 'Its certificate', insUntil: 'ends on {date}',
   insNotLooked: 'not looked at yet', insNoCertificate: 'could not be read',
