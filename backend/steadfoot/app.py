@@ -4,7 +4,7 @@ import asyncio
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager, suppress
 
-from fastapi import FastAPI, Response
+from fastapi import FastAPI
 from sqlalchemy import text
 from sqlmodel import Session
 from starlette.middleware.gzip import GZipMiddleware
@@ -12,14 +12,15 @@ from starlette.middleware.gzip import GZipMiddleware
 from steadfoot import __version__
 from steadfoot.assessment import routes as assessment_routes
 from steadfoot.checkins import routes as checkin_routes
-from steadfoot.checkins.service import Listener
+from steadfoot.checkins.service import Listener, kept_aside
 from steadfoot.checkins.settling import Settling
 from steadfoot.checkins.taking import CALLS_AT_ONCE, Taking
 from steadfoot.core import pages, problems
 from steadfoot.core.clock import Clock, system_clock
 from steadfoot.core.database import Database, after_commit
 from steadfoot.core.gathering import Gathering
-from steadfoot.core.metrics import CONTENT_TYPE, Metrics
+from steadfoot.core.metrics import Metrics
+from steadfoot.core.observed import Observed
 from steadfoot.core.pulse import Pulse
 from steadfoot.core.settings import Settings
 from steadfoot.core.web import Edge
@@ -27,6 +28,9 @@ from steadfoot.exercises import routes as exercise_routes
 from steadfoot.exercises.gallery import Gallery
 from steadfoot.exercises.studio import Studio
 from steadfoot.identity import routes as identity_routes
+from steadfoot.installation import gauges
+from steadfoot.installation import routes as installation_routes
+from steadfoot.installation.service import Installation
 from steadfoot.intake import routes as intake_routes
 from steadfoot.monitoring import routes as monitoring_routes
 from steadfoot.monitoring.service import refresh_findings
@@ -48,7 +52,10 @@ _ROUTERS = (
     monitoring_routes.router,
     readiness_routes.router,
     sheet_routes.router,
+    installation_routes.router,
 )
+_QUEUES = {"kept_aside": kept_aside}
+"""What waits for somebody or something, as metrics and the status page name it."""
 
 
 @asynccontextmanager
@@ -96,11 +103,6 @@ def _health(app: FastAPI) -> None:
             session.execute(text("SELECT 1"))
         return {"status": "ready"}
 
-    @app.get("/metrics", operation_id="readMetrics", tags=["operation"], response_class=Response)
-    def metrics() -> Response:
-        """Counts for an operator."""
-        return Response(app.state.metrics.text(), media_type=CONTENT_TYPE)
-
 
 def create_app(
     settings: Settings | None = None, database: Database | None = None, clock: Clock = system_clock
@@ -122,6 +124,8 @@ def create_app(
     app.state.metrics = Metrics()
     app.state.gallery = Gallery(settings.figures())
     app.state.studio = Studio()
+    app.state.installation = Installation(settings, app.state.database, clock, _QUEUES)
+    app.state.metrics.watch(lambda: gauges.read(app.state.installation))
     app.state.listeners = (refresh_findings,)
     app.state.client_changed = _on_client_changed(app.state.pulse)
     _takes_in(app)
@@ -132,4 +136,5 @@ def create_app(
     pages.install(app)
     app.add_middleware(GZipMiddleware, minimum_size=1000)
     app.add_middleware(Edge, takes_stream=trip_routes.takes_stream, keeps_nothing=pages.keeps_nothing)
+    app.add_middleware(Observed, metrics=app.state.metrics)
     return app

@@ -107,11 +107,15 @@ def _p95(taken: list[float]) -> float:
 def _server(stack: ExitStack, folder: Path) -> Server:
     address = stack.enter_context(running(folder, free_port()))
     email = "maren@thornwater.example"
-    found_practice(Settings(data_dir=folder), "Thornwater Physical Therapy", email, "Maren Brandvold", ZONE.key, PASSWORD)
+    found_practice(
+        Settings(data_dir=folder), "Thornwater Physical Therapy", email, "Maren Brandvold", ZONE.key, PASSWORD
+    )
     return Server(address, email, stack.enter_context(signed_in(address, {"email": email, "password": PASSWORD})))
 
 
-def _cold_starts(playwright: Playwright, profile: Path, address: str, slower_by: float, times: int = 5) -> Iterator[float]:
+def _cold_starts(
+    playwright: Playwright, profile: Path, address: str, slower_by: float, times: int = 5
+) -> Iterator[float]:
     for _ in range(times):
         with phone_browser(playwright, profile, offline=True) as phone:
             page = phone.new_page()
@@ -151,8 +155,12 @@ def main() -> None:
             found = drain(page, total + 16, given.slower)
             used = page.evaluate("navigator.storage.estimate().then((found) => found.usage)")
         ids = received_ids(server, client_id)
-        print(f"received after {found.seconds:.1f} s; {len(ids)} entries at the practice, {len(ids) - len(set(ids))} twice")
-        print(f"tap to saved meanwhile ({len(found.taps_ms)} taps): p95 {_p95(found.taps_ms):.0f} ms, longest {max(found.taps_ms):.0f}")
+        print(
+            f"received after {found.seconds:.1f} s; {len(ids)} entries at the practice, {len(ids) - len(set(ids))} twice"
+        )
+        print(
+            f"tap to saved meanwhile ({len(found.taps_ms)} taps): p95 {_p95(found.taps_ms):.0f} ms, longest {max(found.taps_ms):.0f}"
+        )
         print(f"tasks over 50 ms: {len(found.long_tasks_ms)}, longest {max(found.long_tasks_ms, default=0):.0f} ms")
         print(f"storage used by the app, all of it: {used / 1e6:.1f} MB; {timedelta(days=DAYS).days} days")
 

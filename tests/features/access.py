@@ -29,6 +29,7 @@ POLICY: dict[str, tuple[str, str]] = {
     "isAlive": (OPEN, NONE),
     "isReady": (OPEN, NONE),
     "readMetrics": (OPEN, NONE),
+    "readInstallation": (BY_COOKIE, OWN),
     "readMe": (BY_COOKIE, OWN),
     "listen": (BY_COOKIE, NONE),
     "listClients": (BY_COOKIE, OWN),

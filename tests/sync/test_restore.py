@@ -44,9 +44,14 @@ def test_after_an_older_backup_is_restored_phones_send_the_rest_without_anyone_n
         assert first is not None
         assert ahead is not None
         assert ahead["acknowledged_through"] == 10
-        restored = command(tmp_path, "restore", str(copy))
+        stays = command(tmp_path, "restore", str(copy))
+        assert stays.returncode == 1
+        assert "is there already and stays" in stays.stderr.replace("\n", " ")
+        restored = command(tmp_path, "restore", str(copy), "--replace")
         assert restored.returncode == 0, restored.stderr
         assert len(_texts(file)) == 4
+        (kept,) = tmp_path.glob("steadfoot.db.before-*")
+        assert len(_texts(kept)) == 10, "what was there is not thrown away"
         server.start()
         assert other.send(server.address, other.events, http) is not None
         answer = sender.send(server.address, [], http)
@@ -121,7 +126,7 @@ def test_a_backup_is_put_in_the_place_of_a_database_that_is_damaged_or_gone(
     assert command(tmp_path, "backup", str(copy)).returncode == 0
     for harm in (lambda: file.write_bytes(b"damaged " * 1000), file.unlink):
         harm()
-        done = command(tmp_path, "restore", str(copy))
+        done = command(tmp_path, "restore", str(copy), "--replace")
         assert done.returncode == 0, done.stderr
         with closing(sqlite3.connect(file)) as connection:
             assert connection.execute("SELECT count(*) FROM client").fetchone() == (1,)

@@ -5,6 +5,7 @@ from typing import Annotated, Literal
 from fastapi import APIRouter, Depends, Query, Request, Response
 
 from steadfoot.checkins import history, service, timeline
+from steadfoot.checkins.lag import lag_of
 from steadfoot.checkins.schemas import (
     History,
     RefusedEventList,
@@ -32,6 +33,7 @@ async def post_sync(body: SyncBody, token: ByToken, at: Now, request: Request) -
     state, begun = request.app.state, monotonic_s()
     taken: Taken = await state.gathering.do(Call(token, body, at))
     state.metrics.count_sync(len(body.events), len(taken.answer.refused), monotonic_s() - begun)
+    state.metrics.count_lag(lag_of(body.events, at))
     if taken.due:
         state.settling.noted(taken.practice_id, taken.client_id)
     else:

@@ -12,6 +12,7 @@ from steadfoot.checkins.fold import Fact, parsed
 from steadfoot.checkins.reading import NOT_SENT
 from steadfoot.checkins.tables import Due, Event, PainEntry, Receipt, RefusedEvent, SessionRollup
 from steadfoot.core.database import plain_rows, scoped
+from steadfoot.core.waiting import Waiting
 from steadfoot.identity.phones import KNOWN
 
 
@@ -91,6 +92,14 @@ def refused_counts(session: Session, practice_id: str) -> dict[str, int]:
         .group_by(RefusedEvent.client_id)
     )
     return dict(session.exec(query).all())
+
+
+def kept_aside(session: Session, practice_id: str | None) -> Waiting:
+    """Answer how many items wait for a person to look at them, and since when; of all practices for None."""
+    query = select(func.count(), func.min(RefusedEvent.received_at)).where(col(RefusedEvent.accepted_at).is_(None))
+    if practice_id is not None:
+        query = query.where(RefusedEvent.practice_id == practice_id)
+    return Waiting(*session.exec(query).one())
 
 
 class EventRow(NamedTuple):

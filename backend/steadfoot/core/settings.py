@@ -1,8 +1,9 @@
 """Settings from the environment; each name begins with STEADFOOT_."""
 
 from pathlib import Path
-from typing import Literal
+from typing import Annotated, Literal
 
+from pydantic import Field, SecretStr
 from pydantic_settings import BaseSettings, SettingsConfigDict
 
 
@@ -19,6 +20,13 @@ class Settings(BaseSettings):
     openapi: Literal["on", "off"] = "on"
     draw_ahead: Literal["on", "off"] = "on"
     figures_dir: Path | None = None
+    trusted_proxies: str = ""
+    pool_size: Annotated[int, Field(ge=2, le=500)] = 20
+    backup_at: Annotated[str, Field(pattern=r"^([01]\d|2[0-3]):[0-5]\d$|^off$")] = "02:30"
+    backup_dir: Path | None = None
+    backup_encrypt: str = ""
+    metrics_token: SecretStr = SecretStr("")
+    log_level: Literal["debug", "info", "warning", "error"] = "info"
 
     def database(self) -> str:
         """Answer the database's URL: the one set, else an SQLite file in the data folder."""
@@ -27,6 +35,10 @@ class Settings(BaseSettings):
     def figures(self) -> Path:
         """Answer the folder in which finished drawings are kept; it may be deleted at any time."""
         return self.figures_dir or self.data_dir / "figures"
+
+    def backups(self) -> Path:
+        """Answer the folder of the backups that are made by themselves."""
+        return self.backup_dir or self.data_dir / "backups"
 
     def address(self) -> str:
         """Answer the address that links and QR codes carry, without a trailing slash.

@@ -42,7 +42,9 @@ class StrictRoute(APIRoute):
                 with suppress(ValueError, RecursionError):  # no JSON at all: the route itself says so
                     await strict.json()
             except _Repeated:
-                raise Problem("repeated-name", "The body names one field twice, so that one of two values would be lost.") from None
+                raise Problem(
+                    "repeated-name", "The body names one field twice, so that one of two values would be lost."
+                ) from None
             return await serve(strict)
 
         return strictly

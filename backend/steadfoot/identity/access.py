@@ -152,6 +152,7 @@ def signed_in(request: Request, at: Now, token: Annotated[str | None, Depends(_c
     found = practitioner_of(request.app.state.database, token, at)
     if found is None:
         raise _unauthorized("Please sign in.")
+    request.state.practice_id = found.practice_id  # the log names its pseudonym
     return found
 
 
@@ -185,7 +186,9 @@ def current_device(request: Request, digest: Annotated[str, Depends(device_token
         NotSignedIn, Forbidden: as ``device_of``.
     """
     with request.app.state.database.read() as session:
-        return device_of(session, digest)
+        found = device_of(session, digest)
+    request.state.practice_id = found.practice_id  # the log names its pseudonym
+    return found
 
 
 def current_practice(

@@ -13,7 +13,7 @@ from steadfoot.identity import feed, passwords, store
 from steadfoot.identity.access import PractitionerAccess
 from steadfoot.identity.feed import announce, changes_since
 from steadfoot.identity.schemas import ClientBody, ClientPatch
-from steadfoot.identity.store import active_client_rows, device_rows, lock_client
+from steadfoot.identity.store import active_client_rows, device_rows, lock_client, newest_contacts
 from steadfoot.identity.tables import Client, Practice, Practitioner, SignIn
 
 __all__ = [
@@ -34,6 +34,7 @@ __all__ = [
     "lock_client",
     "lock_device",
     "mark_heard",
+    "newest_contacts",
     "open_session",
     "practitioner_names",
     "renew_epoch",

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from datetime import datetime
 from typing import NamedTuple
 
-from sqlalchemy import update
+from sqlalchemy import func, or_, update
 from sqlmodel import Session, col, select
 
 from steadfoot.core.database import plain_rows, scoped
@@ -218,3 +218,22 @@ def renew_epoch(session: Session, now: datetime) -> str:
     row.value = uuid7(now)
     session.add(row)
     return row.value
+
+
+def newest_contacts(session: Session, practice_id: str | None) -> Sequence[tuple[datetime, datetime | None]]:
+    """Answer, for each client with a phone, when the newest was paired and when any of them was last heard.
+
+    Of one practice, or of all for None. A phone that was unpaired or not confirmed does not count, nor does a client
+    who is archived.
+    """
+    query = (
+        select(func.max(Device.paired_at), func.max(Device.last_heard_at))
+        .join(Client, col(Client.id) == col(Device.client_id))
+        .outerjoin(Pairing, col(Pairing.device_id) == col(Device.id))
+        .where(col(Device.revoked_at).is_(None), col(Client.archived_at).is_(None))
+        .where(or_(col(Pairing.id).is_(None), col(Pairing.confirmed_at).is_not(None)))
+        .group_by(col(Device.client_id))
+    )
+    if practice_id is not None:
+        query = query.where(Device.practice_id == practice_id)
+    return session.exec(query).all()

@@ -1158,6 +1158,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/practice/status": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Status
+         * @description How the installation stands: database, disk, backups, phones, what waits, the address; and what to do.
+         */
+        get: operations["readInstallation"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/screening/questions": {
         parameters: {
             query?: never;
@@ -1374,8 +1394,8 @@ export interface paths {
             cookie?: never;
         };
         /**
-         * Metrics
-         * @description Counts for an operator.
+         * Get Metrics
+         * @description Counts for an operator; to anybody else there is no such page.
          */
         get: operations["readMetrics"];
         put?: never;
@@ -1416,6 +1436,18 @@ export interface components {
          * @enum {string}
          */
         Action: "acknowledge" | "ease_off" | "hold" | "message" | "clear" | "close";
+        /**
+         * AddressOut
+         * @description The address that phones are told; ``looked_at`` is None before the server has looked at it from outside.
+         */
+        AddressOut: {
+            /** Certificate Until */
+            certificate_until: string | null;
+            /** Looked At */
+            looked_at: string | null;
+            /** Url */
+            url: string;
+        };
         /**
          * AdherenceOut
          * @description Adherence of one client from one day to another.
@@ -1598,6 +1630,22 @@ export interface components {
              * Format: date
              */
             last: string;
+        };
+        /**
+         * BackupOut
+         * @description The last good backup and the last attempt; ``problem`` is why that one failed, in English, or empty.
+         */
+        BackupOut: {
+            /** Made At */
+            made_at: string | null;
+            /** Problem */
+            problem: string;
+            /** Size Bytes */
+            size_bytes: number | null;
+            /** Tried At */
+            tried_at: string | null;
+            /** Verified At */
+            verified_at: string | null;
         };
         /**
          * Because
@@ -2103,6 +2151,23 @@ export interface components {
             threshold_m: number;
         };
         /**
+         * DatabaseOut
+         * @description Kind and size; ``log_bytes`` is SQLite's write-ahead log.
+         */
+        DatabaseOut: {
+            /**
+             * Kind
+             * @enum {string}
+             */
+            kind: "sqlite" | "postgresql";
+            /** Log Bytes */
+            log_bytes: number | null;
+            /** Schema Revision */
+            schema_revision: string;
+            /** Size Bytes */
+            size_bytes: number;
+        };
+        /**
          * DayDemandOut
          * @description What a day asks, all its legs together.
          */
@@ -2342,6 +2407,16 @@ export interface components {
             /** Revoked At */
             revoked_at: string | null;
             waiting: components["schemas"]["WaitingMark"] | null;
+        };
+        /**
+         * DiskOut
+         * @description The disk on which the data folder lies.
+         */
+        DiskOut: {
+            /** Free Bytes */
+            free_bytes: number;
+            /** Total Bytes */
+            total_bytes: number;
         };
         /**
          * Doubt
@@ -3054,6 +3129,28 @@ export interface components {
             detail?: components["schemas"]["ValidationError"][];
         };
         /**
+         * InstallationOut
+         * @description How the installation stands. Without notices, all is well.
+         */
+        InstallationOut: {
+            address: components["schemas"]["AddressOut"];
+            /**
+             * As Of
+             * Format: date-time
+             */
+            as_of: string;
+            backup: components["schemas"]["BackupOut"];
+            database: components["schemas"]["DatabaseOut"];
+            disk: components["schemas"]["DiskOut"];
+            /** Notices */
+            notices: components["schemas"]["NoticeOut"][];
+            phones: components["schemas"]["PhonesOut"];
+            /** Version */
+            version: string;
+            /** Waiting */
+            waiting: components["schemas"]["WaitingOut"][];
+        };
+        /**
          * Intensity
          * @description How hard the training and the trip are going to be.
          * @enum {string}
@@ -3493,6 +3590,19 @@ export interface components {
             text: string;
         };
         /**
+         * NoticeOut
+         * @description Something to do.
+         */
+        NoticeOut: {
+            /**
+             * Code
+             * @enum {string}
+             */
+            code: "backup_none" | "backup_failed" | "backup_old" | "disk_low" | "kept_aside" | "work_waits" | "address_insecure" | "certificate_unreachable" | "certificate_untrusted" | "certificate_ends" | "database_unverified";
+            /** Urgent */
+            urgent: boolean;
+        };
+        /**
          * NumberOut
          * @description A number that changes advice. ``value`` is null for a whole table.
          */
@@ -3822,6 +3932,18 @@ export interface components {
          * @enum {string}
          */
         Phase: "build" | "lighter" | "taper";
+        /**
+         * PhonesOut
+         * @description Clients with a phone, and how many of them were not heard for ``silent_days`` days.
+         */
+        PhonesOut: {
+            /** Clients */
+            clients: number;
+            /** Silent */
+            silent: number;
+            /** Silent Days */
+            silent_days: number;
+        };
         /**
          * PickBody
          * @description One way of doing a movement; its dose is the library's usual one.
@@ -6246,6 +6368,18 @@ export interface components {
             check_number: string;
             /** Pairing Id */
             pairing_id: string;
+        };
+        /**
+         * WaitingOut
+         * @description A queue of this practice.
+         */
+        WaitingOut: {
+            /** Name */
+            name: string;
+            /** Number */
+            number: number;
+            /** Oldest At */
+            oldest_at: string | null;
         };
         /**
          * WaitingPairing
@@ -8917,6 +9051,26 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    readInstallation: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["InstallationOut"];
                 };
             };
         };

@@ -7,6 +7,7 @@ import { PhonesPage } from './clients/PhonesPage';
 import { editorRoutes } from './editor/routes';
 import { NotFound } from './NotFound';
 import { PersonPage } from './person/PersonPage';
+import { InstallationPage } from './installation/InstallationPage';
 import { LoadPage } from './load/LoadPage';
 import { ReadinessPage } from './readiness/ReadinessPage';
 import { SeasonPage } from './season/SeasonPage';
@@ -31,6 +32,7 @@ export const routes: readonly Route[] = [
   { path: '/sources', page: SourcesPage, title: () => t('sourcesTitle') },
   { path: '/clients/:id/tests', page: TestsPage, title: () => t('tstTitle') },
   { path: '/clients/:id/trip', page: TripPage, title: () => t('trpTitle') },
+  { path: '/practice/status', page: InstallationPage, title: () => t('insTitle') },
   ...editorRoutes,
 ];
 export const otherwise: Route = { path: '/', page: NotFound, title: () => t('notFoundTitle') };

@@ -58,7 +58,7 @@ export function Shell({ children }: { children: ComponentChildren }) {
       <MapEdge />
       <StatusLine />
       <div id="content">{children}</div>
-      <footer class="foot-line soft note"><p>{t('emergencyNote')}</p><p><Link to="/sources">{t('sourcesTitle')}</Link></p></footer>
+      <footer class="foot-line soft note"><p>{t('emergencyNote')}</p><p><Link to="/sources">{t('sourcesTitle')}</Link></p><p><Link to="/practice/status">{t('insTitle')}</Link></p></footer>
     </div>
   );
 }

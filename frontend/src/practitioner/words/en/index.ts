@@ -2,6 +2,7 @@
 import caseload from './caseload';
 import client from './client';
 import flag from './flag';
+import installation from './installation';
 import intake from './intake';
 import person from './person';
 import progress from './progress';
@@ -13,4 +14,4 @@ import tests from './tests';
 import timeline from './timeline';
 import trip from './trip';
 
-export default { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...season, ...intake, ...tests, ...readiness, ...trip } as const;
+export default { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...season, ...intake, ...tests, ...readiness, ...trip, ...installation } as const;
