@@ -12,7 +12,7 @@ from starlette.middleware.gzip import GZipMiddleware
 from steadfoot import __version__
 from steadfoot.assessment import routes as assessment_routes
 from steadfoot.checkins import routes as checkin_routes
-from steadfoot.checkins.service import Listener, kept_aside
+from steadfoot.checkins.service import Listener, kept_aside, not_looked_at
 from steadfoot.checkins.settling import Settling
 from steadfoot.checkins.taking import CALLS_AT_ONCE, Taking
 from steadfoot.core import pages, problems
@@ -54,7 +54,7 @@ _ROUTERS = (
     sheet_routes.router,
     installation_routes.router,
 )
-_QUEUES = {"kept_aside": kept_aside}
+_QUEUES = {"kept_aside": kept_aside, "not_looked_at": not_looked_at}
 """What waits for somebody or something, as metrics and the status page name it."""
 
 

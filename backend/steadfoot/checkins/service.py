@@ -12,7 +12,16 @@ from steadfoot.checkins.ingest import Held, Outcome, decide
 from steadfoot.checkins.reading import NOT_SENT, Item, Reading, raw_digest, raw_text, read
 from steadfoot.checkins.schemas import ChangeOut, Refused, SyncBody, SyncOut, WalkDone
 from steadfoot.checkins.sets import SetDone, fold_sets
-from steadfoot.checkins.store import EventRow, kept_aside, pain, pain_rows, refused_counts, refused_of, rollups
+from steadfoot.checkins.store import (
+    EventRow,
+    kept_aside,
+    not_looked_at,
+    pain,
+    pain_rows,
+    refused_counts,
+    refused_of,
+    rollups,
+)
 from steadfoot.checkins.tables import Due, Event, Receipt, RefusedEvent
 from steadfoot.core.problems import not_found
 from steadfoot.identity import service as identity
@@ -24,6 +33,7 @@ __all__ = [
     "events_of_kinds",
     "events_page",
     "kept_aside",
+    "not_looked_at",
     "pain",
     "pain_rows",
     "rebuild",

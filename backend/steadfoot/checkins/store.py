@@ -102,6 +102,15 @@ def kept_aside(session: Session, practice_id: str | None) -> Waiting:
     return Waiting(*session.exec(query).one())
 
 
+def not_looked_at(session: Session, practice_id: str | None) -> Waiting:
+    """Answer how many batches are accepted and not yet folded, and since when; of all practices for None."""
+    last = (col(Event.device_id) == col(Due.device_id)) & (col(Event.seq) == col(Due.last_seq))
+    query = select(func.count(), func.min(Event.received_at)).select_from(Due).outerjoin(Event, last)
+    if practice_id is not None:
+        query = query.where(Due.practice_id == practice_id)
+    return Waiting(*session.exec(query).one())
+
+
 class EventRow(NamedTuple):
     """What of an event is read again, as plain values: objects cost three times as much."""
 
