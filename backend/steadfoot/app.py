@@ -15,6 +15,7 @@ from steadfoot.checkins.service import Listener
 from steadfoot.core import pages, problems
 from steadfoot.core.clock import Clock, system_clock
 from steadfoot.core.database import Database, after_commit
+from steadfoot.core.document import DescribedApp
 from steadfoot.core.metrics import CONTENT_TYPE, Metrics
 from steadfoot.core.pulse import Pulse
 from steadfoot.core.settings import Settings
@@ -90,7 +91,7 @@ def create_app(
 ) -> FastAPI:
     """Answer the app on a migrated database."""
     settings = settings or Settings()
-    app = FastAPI(
+    app = DescribedApp(
         title="Steadfoot",
         version=__version__,
         openapi_url="/openapi.json" if settings.openapi == "on" else None,

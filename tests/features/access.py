@@ -138,7 +138,7 @@ def bodies() -> dict[str, Any]:
         "previewExercise": {"movement": STANDING, "key": "up", "view": "side"},
         "createTemplate": _template("Ours"),
         "updateTemplate": {"name": "Taken over"},
-        "layOutTemplate": {"template": "descent-legs", "starts_on": "2026-06-15"},
+        "layOutTemplate": {"template": "descent-legs", "starts_on": "2026-06-15", "ends_on": "2026-07-26"},
         "saveDraft": {"content": program},
         "checkProgram": {"content": program},
         "publishProgram": {"content": program},
@@ -198,6 +198,11 @@ class Practice:
 @pytest.fixture
 def practice(house: House) -> Practice:
     """A practice with a client, a program, a draft, a flag, messages and a phone that waits."""
+    return furnished(house)
+
+
+def furnished(house: House) -> Practice:
+    """Give a practice one of everything that a path can name."""
     client_id = house.new_client(f"Emil {MARKER}", note=MARKER)
     program = {**content(START.date()), "title": MARKER}
     house.publish(client_id, program)

@@ -3048,11 +3048,6 @@ export interface components {
                 number
             ];
         };
-        /** HTTPValidationError */
-        HTTPValidationError: {
-            /** Detail */
-            detail?: components["schemas"]["ValidationError"][];
-        };
         /**
          * Intensity
          * @description How hard the training and the trip are going to be.
@@ -4165,6 +4160,23 @@ export interface components {
             movement: components["schemas"]["Movement"];
             /** Svg */
             svg: string;
+        };
+        /**
+         * Problem
+         * @description An error (RFC 9457): code is for programs, detail for people; errors names each field.
+         */
+        Problem: {
+            code: string;
+            detail: string;
+            errors?: {
+                code?: string;
+                detail?: string;
+                pointer?: string;
+            }[];
+            instance?: string;
+            status: number;
+            title: string;
+            type: string;
         };
         /**
          * ProblemOut
@@ -6140,19 +6152,6 @@ export interface components {
              */
             version: number;
         };
-        /** ValidationError */
-        ValidationError: {
-            /** Context */
-            ctx?: Record<string, never>;
-            /** Input */
-            input?: unknown;
-            /** Location */
-            loc: (string | number)[];
-            /** Message */
-            msg: string;
-            /** Error Type */
-            type: string;
-        };
         /**
          * Variant
          * @description One rung of the ladder.
@@ -6516,7 +6515,98 @@ export interface components {
             worst_7d: number;
         };
     };
-    responses: never;
+    responses: {
+        /** @description The request cannot be read. */
+        400: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Not signed in. */
+        401: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Not allowed, or from another site. */
+        403: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description There is no such thing in this practice. */
+        404: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Not possible in this state. */
+        409: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Someone else changed it first. */
+        412: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description More bytes than are taken. */
+        413: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Understood, but not acceptable. */
+        422: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Too many tries; Retry-After says when again. */
+        429: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description The database cannot be had for the moment; Retry-After says when again. */
+        503: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+    };
     parameters: never;
     requestBodies: never;
     headers: never;
@@ -6542,6 +6632,9 @@ export interface operations {
                     "application/json": components["schemas"]["Caseload"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     printClassSheet: {
@@ -6566,15 +6659,12 @@ export interface operations {
                     "application/pdf": unknown;
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listClients: {
@@ -6595,6 +6685,9 @@ export interface operations {
                     "application/json": components["schemas"]["ClientList"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     createClient: {
@@ -6619,15 +6712,12 @@ export interface operations {
                     "application/json": components["schemas"]["ClientOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readClient: {
@@ -6650,15 +6740,11 @@ export interface operations {
                     "application/json": components["schemas"]["ClientOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     updateClient: {
@@ -6687,15 +6773,13 @@ export interface operations {
                     "application/json": components["schemas"]["ClientOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readAdherence: {
@@ -6721,15 +6805,11 @@ export interface operations {
                     "application/json": components["schemas"]["AdherenceOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     recordClearance: {
@@ -6756,22 +6836,22 @@ export interface operations {
                     "application/json": components["schemas"]["ClearanceOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description There is no screening to clear yet. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listDevices: {
@@ -6794,15 +6874,11 @@ export interface operations {
                     "application/json": components["schemas"]["DeviceList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     rateActivities: {
@@ -6829,15 +6905,13 @@ export interface operations {
                     "application/json": components["schemas"]["RatingOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     inviteClient: {
@@ -6864,15 +6938,13 @@ export interface operations {
                     "application/json": components["schemas"]["InvitationOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readLoad: {
@@ -6895,15 +6967,11 @@ export interface operations {
                     "application/json": components["schemas"]["LoadOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listMessages: {
@@ -6926,15 +6994,11 @@ export interface operations {
                     "application/json": components["schemas"]["MessageList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     sendMessage: {
@@ -6961,15 +7025,13 @@ export interface operations {
                     "application/json": components["schemas"]["MessageOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readOverview: {
@@ -6992,15 +7054,11 @@ export interface operations {
                     "application/json": components["schemas"]["Overview"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listPrograms: {
@@ -7023,15 +7081,11 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     publishProgram: {
@@ -7061,29 +7115,23 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description The screening asks for a clearance that is not recorded. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            412: components["responses"]["412"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readProgram: {
@@ -7108,15 +7156,11 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     checkProgram: {
@@ -7143,15 +7187,13 @@ export interface operations {
                     "application/json": components["schemas"]["ChecksOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readCurrentProgram: {
@@ -7174,15 +7216,11 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     printSheet: {
@@ -7214,15 +7252,11 @@ export interface operations {
                     "application/pdf": unknown;
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     printSheetWithInvitation: {
@@ -7254,15 +7288,12 @@ export interface operations {
                     "application/pdf": unknown;
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readDraft: {
@@ -7285,15 +7316,11 @@ export interface operations {
                     "application/json": components["schemas"]["DraftOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     saveDraft: {
@@ -7325,22 +7352,14 @@ export interface operations {
                     "application/json": components["schemas"]["DraftOut"];
                 };
             };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            412: components["responses"]["412"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     dropDraft: {
@@ -7361,15 +7380,12 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     layOutTemplate: {
@@ -7396,15 +7412,13 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramContent-Output"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     decideProgressions: {
@@ -7431,29 +7445,31 @@ export interface operations {
                     "application/json": components["schemas"]["Progressed"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description A suggestion is not there any more, or a clearance is needed first. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
             /** @description Another version was published meanwhile. */
             412: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readReadiness: {
@@ -7476,15 +7492,11 @@ export interface operations {
                     "application/json": components["schemas"]["ReadinessOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     signReadiness: {
@@ -7511,29 +7523,31 @@ export interface operations {
                     "application/json": components["schemas"]["SignedNote"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description There is no trip, or go is not possible in this state. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
             /** @description Something has changed since what the signer was shown. */
             412: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listRefusedEvents: {
@@ -7556,15 +7570,11 @@ export interface operations {
                     "application/json": components["schemas"]["RefusedEventList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     retryRefusedEvent: {
@@ -7588,15 +7598,12 @@ export interface operations {
                     "application/json": components["schemas"]["RetryOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listScreenings: {
@@ -7619,15 +7626,11 @@ export interface operations {
                     "application/json": components["schemas"]["ScreeningList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     screenClient: {
@@ -7654,15 +7657,13 @@ export interface operations {
                     "application/json": components["schemas"]["ScreeningOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readSeasonStart: {
@@ -7685,15 +7686,11 @@ export interface operations {
                     "application/json": components["schemas"]["SeasonStart"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     planSeason: {
@@ -7720,13 +7717,21 @@ export interface operations {
                     "application/json": components["schemas"]["SeasonOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
             /** @description It contradicts itself: carries short_by, unit and choices that would help. */
             422: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
+            503: components["responses"]["503"];
         };
     };
     layOutSeason: {
@@ -7753,13 +7758,21 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramContent-Output"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
             /** @description It contradicts itself: carries short_by, unit and choices that would help. */
             422: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
+            503: components["responses"]["503"];
         };
     };
     resumeSeason: {
@@ -7786,13 +7799,21 @@ export interface operations {
                     "application/json": components["schemas"]["Resumption"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
             /** @description It contradicts itself: carries short_by, unit and choices that would help. */
             422: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
+            503: components["responses"]["503"];
         };
     };
     listSuggestions: {
@@ -7815,15 +7836,11 @@ export interface operations {
                     "application/json": components["schemas"]["Suggestions"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readClientTests: {
@@ -7846,15 +7863,11 @@ export interface operations {
                     "application/json": components["schemas"]["ClientTests"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     recordTest: {
@@ -7881,15 +7894,13 @@ export interface operations {
                     "application/json": components["schemas"]["ResultOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readTimeline: {
@@ -7917,15 +7928,11 @@ export interface operations {
                     "application/json": components["schemas"]["Timeline"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readTrip: {
@@ -7948,15 +7955,11 @@ export interface operations {
                     "application/json": components["schemas"]["TripOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     saveTrip: {
@@ -7986,22 +7989,14 @@ export interface operations {
                     "application/json": components["schemas"]["TripOut"];
                 };
             };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            412: components["responses"]["412"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     removeTrip: {
@@ -8025,22 +8020,13 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            412: components["responses"]["412"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readDemand: {
@@ -8063,15 +8049,11 @@ export interface operations {
                     "application/json": components["schemas"]["DemandOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readRoute: {
@@ -8103,22 +8085,13 @@ export interface operations {
                     "application/json": components["schemas"]["ReadingOut"];
                 };
             };
-            /** @description More bytes than are taken. */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     revokeDevice: {
@@ -8141,15 +8114,12 @@ export interface operations {
                     "application/json": components["schemas"]["DeviceOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     succeedDevice: {
@@ -8170,6 +8140,10 @@ export interface operations {
                     "application/json": components["schemas"]["SuccessorOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     listDrawings: {
@@ -8204,15 +8178,9 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listExercises: {
@@ -8247,15 +8215,11 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readExercise: {
@@ -8292,15 +8256,12 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listAlternatives: {
@@ -8332,15 +8293,12 @@ export interface operations {
                     "application/json": components["schemas"]["AlternativesOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     drawExercise: {
@@ -8384,15 +8342,10 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readPoses: {
@@ -8420,15 +8373,11 @@ export interface operations {
                     "application/json": components["schemas"]["StartOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     createOwnExercise: {
@@ -8453,22 +8402,21 @@ export interface operations {
                     "application/json": components["schemas"]["OwnOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
             /** @description The name is taken, or there are too many. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readOwnExercise: {
@@ -8491,15 +8439,11 @@ export interface operations {
                     "application/json": components["schemas"]["OwnOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     changeOwnExercise: {
@@ -8529,29 +8473,23 @@ export interface operations {
                     "application/json": components["schemas"]["OwnOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description The name is taken, or there are too many. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            412: components["responses"]["412"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     archiveOwnExercise: {
@@ -8581,29 +8519,23 @@ export interface operations {
                     "application/json": components["schemas"]["OwnOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description The name is taken, or there are too many. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            412: components["responses"]["412"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     previewExercise: {
@@ -8628,22 +8560,21 @@ export interface operations {
                     "application/json": components["schemas"]["PreviewOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
             /** @description Too many previews; with Retry-After. */
             429: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
+            503: components["responses"]["503"];
         };
     };
     listFlags: {
@@ -8667,15 +8598,10 @@ export interface operations {
                     "application/json": components["schemas"]["FlagList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     decideFlag: {
@@ -8702,15 +8628,13 @@ export interface operations {
                     "application/json": components["schemas"]["Decided"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     withdrawRating: {
@@ -8733,15 +8657,12 @@ export interface operations {
                     "application/json": components["schemas"]["Withdrawn"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readHistory: {
@@ -8762,6 +8683,10 @@ export interface operations {
                     "application/json": components["schemas"]["History"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     listen: {
@@ -8780,6 +8705,9 @@ export interface operations {
                 };
                 content?: never;
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     readMe: {
@@ -8800,6 +8728,9 @@ export interface operations {
                     "application/json": components["schemas"]["Me"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     listWaitingPairings: {
@@ -8820,6 +8751,9 @@ export interface operations {
                     "application/json": components["schemas"]["WaitingPairings"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     pairPhone: {
@@ -8844,15 +8778,11 @@ export interface operations {
                     "application/json": components["schemas"]["PairingOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     confirmPairing: {
@@ -8879,15 +8809,13 @@ export interface operations {
                     "application/json": components["schemas"]["DeviceOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     refusePairing: {
@@ -8910,15 +8838,12 @@ export interface operations {
                     "application/json": components["schemas"]["DeviceOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listScreeningQuestions: {
@@ -8939,6 +8864,10 @@ export interface operations {
                     "application/json": components["schemas"]["QuestionList"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     signIn: {
@@ -8963,15 +8892,11 @@ export interface operations {
                     "application/json": components["schemas"]["Me"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     signOut: {
@@ -8990,6 +8915,9 @@ export interface operations {
                 };
                 content?: never;
             };
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     listSources: {
@@ -9010,6 +8938,10 @@ export interface operations {
                     "application/json": components["schemas"]["Sources"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     sync: {
@@ -9034,15 +8966,12 @@ export interface operations {
                     "application/json": components["schemas"]["SyncOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listTemplates: {
@@ -9063,6 +8992,9 @@ export interface operations {
                     "application/json": components["schemas"]["TemplateList"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     createTemplate: {
@@ -9087,22 +9019,21 @@ export interface operations {
                     "application/json": components["schemas"]["TemplateOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
             /** @description Another template has that name. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     deleteTemplate: {
@@ -9123,22 +9054,21 @@ export interface operations {
                 };
                 content?: never;
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description It comes with the program. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     updateTemplate: {
@@ -9165,22 +9095,22 @@ export interface operations {
                     "application/json": components["schemas"]["TemplateOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description Another template has that name. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listTests: {
@@ -9201,6 +9131,9 @@ export interface operations {
                     "application/json": components["schemas"]["TestList"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     withdrawTest: {
@@ -9223,15 +9156,12 @@ export interface operations {
                     "application/json": components["schemas"]["Withdrawn"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     isAlive: {
@@ -9254,6 +9184,8 @@ export interface operations {
                     };
                 };
             };
+            400: components["responses"]["400"];
+            503: components["responses"]["503"];
         };
     };
     readMetrics: {
@@ -9272,6 +9204,8 @@ export interface operations {
                 };
                 content?: never;
             };
+            400: components["responses"]["400"];
+            503: components["responses"]["503"];
         };
     };
     isReady: {
@@ -9294,6 +9228,8 @@ export interface operations {
                     };
                 };
             };
+            400: components["responses"]["400"];
+            503: components["responses"]["503"];
         };
     };
 }
