@@ -16,6 +16,7 @@ from steadfoot.core import pages, problems
 from steadfoot.core.clock import Clock, system_clock
 from steadfoot.core.database import Database, after_commit
 from steadfoot.core.document import DescribedApp
+from steadfoot.core.hosts import Hosts
 from steadfoot.core.metrics import CONTENT_TYPE, Metrics
 from steadfoot.core.pulse import Pulse
 from steadfoot.core.settings import Settings
@@ -114,5 +115,6 @@ def create_app(
     _health(app)
     pages.install(app)
     app.add_middleware(GZipMiddleware, minimum_size=1000)
-    app.add_middleware(Edge, takes_stream=trip_routes.takes_stream, keeps_nothing=pages.keeps_nothing)
+    hosts = Hosts.of(settings)
+    app.add_middleware(Edge, takes_stream=trip_routes.takes_stream, keeps_nothing=pages.keeps_nothing, hosts=hosts)
     return app

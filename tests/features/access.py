@@ -11,7 +11,7 @@ import pytest
 from fastapi import FastAPI
 from fastapi.testclient import TestClient
 
-from tests.builders import API, House, Phone, circuit, content, season_plan, trip
+from tests.builders import API, HOST, House, Phone, circuit, content, season_plan, trip
 from tests.conftest import START
 from tests.features.exercises.own import STANDING, own_body
 
@@ -222,7 +222,7 @@ def furnished(house: House) -> Practice:
     phone.log("symptom_reported", {"symptom": "chest_pain", "note": MARKER})
     bad = phone.log("dreamt", {"text": MARKER})
     phone.sync()
-    visitor = TestClient(house.app, base_url="https://testserver")
+    visitor = TestClient(house.app, base_url=HOST)
     waiting = visitor.post(f"{API}/pairings", json={"code": house.invite(client_id, "link")["code"]}).json()
     flag = house.get("/flags")["items"][0]
     ids = {
@@ -246,4 +246,4 @@ def named(app: FastAPI, *who: str) -> list[Operation]:
 
 
 def nobody(app: FastAPI) -> TestClient:
-    return TestClient(app, base_url="https://testserver")
+    return TestClient(app, base_url=HOST)
