@@ -18,7 +18,9 @@ from steadfoot.checkins.taking import CALLS_AT_ONCE, Taking
 from steadfoot.core import pages, problems
 from steadfoot.core.clock import Clock, system_clock
 from steadfoot.core.database import Database, after_commit
+from steadfoot.core.document import DescribedApp
 from steadfoot.core.gathering import Gathering
+from steadfoot.core.hosts import Hosts
 from steadfoot.core.metrics import Metrics
 from steadfoot.core.observed import Observed
 from steadfoot.core.pulse import Pulse
@@ -109,7 +111,7 @@ def create_app(
 ) -> FastAPI:
     """Answer the app on a migrated database."""
     settings = settings or Settings()
-    app = FastAPI(
+    app = DescribedApp(
         title="Steadfoot",
         version=__version__,
         openapi_url="/openapi.json" if settings.openapi == "on" else None,
@@ -135,6 +137,7 @@ def create_app(
     _health(app)
     pages.install(app)
     app.add_middleware(GZipMiddleware, minimum_size=1000)
-    app.add_middleware(Edge, takes_stream=trip_routes.takes_stream, keeps_nothing=pages.keeps_nothing)
+    hosts = Hosts.of(settings)
+    app.add_middleware(Edge, takes_stream=trip_routes.takes_stream, keeps_nothing=pages.keeps_nothing, hosts=hosts)
     app.add_middleware(Observed, metrics=app.state.metrics)
     return app

@@ -17,12 +17,12 @@ from typing import Any
 
 from playwright.sync_api import Page, Playwright, sync_playwright
 
+from steadfoot.core.settings import Settings
+from steadfoot.founding import found_practice
 from tests.e2e.conftest import PASSWORD, Server, free_port, phone_browser, running, signed_in
 from tests.e2e.silence import OUTBOX, Silence, load_outbox, outbox_bundle
 from tests.e2e.test_main_job import ZONE, pair, pairing_link, today, write_program
 from tests.e2e.test_phone_offline import between
-from steadfoot.core.settings import Settings
-from steadfoot.founding import found_practice
 
 DAYS, ENTRIES, SLOWER_BY = 90, 5_000, 4
 BETWEEN_TAPS_MS = 250

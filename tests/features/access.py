@@ -11,7 +11,7 @@ import pytest
 from fastapi import FastAPI
 from fastapi.testclient import TestClient
 
-from tests.builders import API, House, Phone, circuit, content, season_plan, trip
+from tests.builders import API, HOST, House, Phone, circuit, content, season_plan, trip
 from tests.conftest import START
 from tests.features.exercises.own import STANDING, own_body
 
@@ -139,7 +139,7 @@ def bodies() -> dict[str, Any]:
         "previewExercise": {"movement": STANDING, "key": "up", "view": "side"},
         "createTemplate": _template("Ours"),
         "updateTemplate": {"name": "Taken over"},
-        "layOutTemplate": {"template": "descent-legs", "starts_on": "2026-06-15"},
+        "layOutTemplate": {"template": "descent-legs", "starts_on": "2026-06-15", "ends_on": "2026-07-26"},
         "saveDraft": {"content": program},
         "checkProgram": {"content": program},
         "publishProgram": {"content": program},
@@ -199,6 +199,11 @@ class Practice:
 @pytest.fixture
 def practice(house: House) -> Practice:
     """A practice with a client, a program, a draft, a flag, messages and a phone that waits."""
+    return furnished(house)
+
+
+def furnished(house: House) -> Practice:
+    """Give a practice one of everything that a path can name."""
     client_id = house.new_client(f"Emil {MARKER}", note=MARKER)
     program = {**content(START.date()), "title": MARKER}
     house.publish(client_id, program)
@@ -218,7 +223,7 @@ def practice(house: House) -> Practice:
     phone.log("symptom_reported", {"symptom": "chest_pain", "note": MARKER})
     bad = phone.log("dreamt", {"text": MARKER})
     phone.sync()
-    visitor = TestClient(house.app, base_url="https://testserver")
+    visitor = TestClient(house.app, base_url=HOST)
     waiting = visitor.post(f"{API}/pairings", json={"code": house.invite(client_id, "link")["code"]}).json()
     flag = house.get("/flags")["items"][0]
     ids = {
@@ -242,4 +247,4 @@ def named(app: FastAPI, *who: str) -> list[Operation]:
 
 
 def nobody(app: FastAPI) -> TestClient:
-    return TestClient(app, base_url="https://testserver")
+    return TestClient(app, base_url=HOST)

@@ -3,6 +3,7 @@
 import secrets
 from collections.abc import Sequence
 from datetime import datetime, timedelta
+from io import BytesIO
 
 import segno
 from sqlmodel import Session
@@ -49,8 +50,17 @@ def invite(
         url=url,
         code="-".join(code[start : start + 5] for start in range(0, len(code), 5)),
         expires_at=row.expires_at,
-        qr_svg=segno.make(url, error="m").svg_inline(omitsize=True, border=2, svgclass=None, lineclass=None),
+        qr_svg=_qr_svg(url),
     )
+
+
+def _qr_svg(url: str) -> str:
+    """Answer a QR code as a whole SVG document: pages show it as an image, never as part of themselves."""
+    out = BytesIO()
+    segno.make(url, error="m").save(
+        out, kind="svg", xmldecl=False, nl=False, omitsize=True, border=2, svgclass=None, lineclass=None
+    )
+    return out.getvalue().decode()
 
 
 def _new_device(client: Client, label: str, now: datetime) -> tuple[Device, str]:

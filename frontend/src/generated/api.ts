@@ -3123,11 +3123,6 @@ export interface components {
                 number
             ];
         };
-        /** HTTPValidationError */
-        HTTPValidationError: {
-            /** Detail */
-            detail?: components["schemas"]["ValidationError"][];
-        };
         /**
          * InstallationOut
          * @description How the installation stands. Without notices, all is well.
@@ -4287,6 +4282,23 @@ export interface components {
             movement: components["schemas"]["Movement"];
             /** Svg */
             svg: string;
+        };
+        /**
+         * Problem
+         * @description An error (RFC 9457): code is for programs, detail for people; errors names each field.
+         */
+        Problem: {
+            code: string;
+            detail: string;
+            errors?: {
+                code?: string;
+                detail?: string;
+                pointer?: string;
+            }[];
+            instance?: string;
+            status: number;
+            title: string;
+            type: string;
         };
         /**
          * ProblemOut
@@ -6262,19 +6274,6 @@ export interface components {
              */
             version: number;
         };
-        /** ValidationError */
-        ValidationError: {
-            /** Context */
-            ctx?: Record<string, never>;
-            /** Input */
-            input?: unknown;
-            /** Location */
-            loc: (string | number)[];
-            /** Message */
-            msg: string;
-            /** Error Type */
-            type: string;
-        };
         /**
          * Variant
          * @description One rung of the ladder.
@@ -6650,7 +6649,98 @@ export interface components {
             worst_7d: number;
         };
     };
-    responses: never;
+    responses: {
+        /** @description The request cannot be read. */
+        400: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Not signed in. */
+        401: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Not allowed, or from another site. */
+        403: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description There is no such thing in this practice. */
+        404: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Not possible in this state. */
+        409: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Someone else changed it first. */
+        412: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description More bytes than are taken. */
+        413: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Understood, but not acceptable. */
+        422: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Too many tries; Retry-After says when again. */
+        429: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description The database cannot be had for the moment; Retry-After says when again. */
+        503: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+    };
     parameters: never;
     requestBodies: never;
     headers: never;
@@ -6676,6 +6766,9 @@ export interface operations {
                     "application/json": components["schemas"]["Caseload"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     printClassSheet: {
@@ -6700,15 +6793,12 @@ export interface operations {
                     "application/pdf": unknown;
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listClients: {
@@ -6729,6 +6819,9 @@ export interface operations {
                     "application/json": components["schemas"]["ClientList"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     createClient: {
@@ -6753,15 +6846,12 @@ export interface operations {
                     "application/json": components["schemas"]["ClientOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readClient: {
@@ -6784,15 +6874,11 @@ export interface operations {
                     "application/json": components["schemas"]["ClientOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     updateClient: {
@@ -6821,15 +6907,13 @@ export interface operations {
                     "application/json": components["schemas"]["ClientOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readAdherence: {
@@ -6855,15 +6939,11 @@ export interface operations {
                     "application/json": components["schemas"]["AdherenceOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     recordClearance: {
@@ -6890,22 +6970,22 @@ export interface operations {
                     "application/json": components["schemas"]["ClearanceOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description There is no screening to clear yet. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listDevices: {
@@ -6928,15 +7008,11 @@ export interface operations {
                     "application/json": components["schemas"]["DeviceList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     rateActivities: {
@@ -6963,15 +7039,13 @@ export interface operations {
                     "application/json": components["schemas"]["RatingOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     inviteClient: {
@@ -6998,15 +7072,13 @@ export interface operations {
                     "application/json": components["schemas"]["InvitationOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readLoad: {
@@ -7029,15 +7101,11 @@ export interface operations {
                     "application/json": components["schemas"]["LoadOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listMessages: {
@@ -7060,15 +7128,11 @@ export interface operations {
                     "application/json": components["schemas"]["MessageList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     sendMessage: {
@@ -7095,15 +7159,13 @@ export interface operations {
                     "application/json": components["schemas"]["MessageOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readOverview: {
@@ -7126,15 +7188,11 @@ export interface operations {
                     "application/json": components["schemas"]["Overview"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listPrograms: {
@@ -7157,15 +7215,11 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     publishProgram: {
@@ -7195,29 +7249,23 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description The screening asks for a clearance that is not recorded. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            412: components["responses"]["412"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readProgram: {
@@ -7242,15 +7290,11 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     checkProgram: {
@@ -7277,15 +7321,13 @@ export interface operations {
                     "application/json": components["schemas"]["ChecksOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readCurrentProgram: {
@@ -7308,15 +7350,11 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     printSheet: {
@@ -7348,15 +7386,11 @@ export interface operations {
                     "application/pdf": unknown;
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     printSheetWithInvitation: {
@@ -7388,15 +7422,12 @@ export interface operations {
                     "application/pdf": unknown;
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readDraft: {
@@ -7419,15 +7450,11 @@ export interface operations {
                     "application/json": components["schemas"]["DraftOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     saveDraft: {
@@ -7459,22 +7486,14 @@ export interface operations {
                     "application/json": components["schemas"]["DraftOut"];
                 };
             };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            412: components["responses"]["412"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     dropDraft: {
@@ -7495,15 +7514,12 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     layOutTemplate: {
@@ -7530,15 +7546,13 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramContent-Output"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     decideProgressions: {
@@ -7565,29 +7579,31 @@ export interface operations {
                     "application/json": components["schemas"]["Progressed"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description A suggestion is not there any more, or a clearance is needed first. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
             /** @description Another version was published meanwhile. */
             412: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readReadiness: {
@@ -7610,15 +7626,11 @@ export interface operations {
                     "application/json": components["schemas"]["ReadinessOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     signReadiness: {
@@ -7645,29 +7657,31 @@ export interface operations {
                     "application/json": components["schemas"]["SignedNote"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description There is no trip, or go is not possible in this state. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
             /** @description Something has changed since what the signer was shown. */
             412: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listRefusedEvents: {
@@ -7690,15 +7704,11 @@ export interface operations {
                     "application/json": components["schemas"]["RefusedEventList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     retryRefusedEvent: {
@@ -7722,15 +7732,12 @@ export interface operations {
                     "application/json": components["schemas"]["RetryOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listScreenings: {
@@ -7753,15 +7760,11 @@ export interface operations {
                     "application/json": components["schemas"]["ScreeningList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     screenClient: {
@@ -7788,15 +7791,13 @@ export interface operations {
                     "application/json": components["schemas"]["ScreeningOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readSeasonStart: {
@@ -7819,15 +7820,11 @@ export interface operations {
                     "application/json": components["schemas"]["SeasonStart"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     planSeason: {
@@ -7854,13 +7851,21 @@ export interface operations {
                     "application/json": components["schemas"]["SeasonOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
             /** @description It contradicts itself: carries short_by, unit and choices that would help. */
             422: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
+            503: components["responses"]["503"];
         };
     };
     layOutSeason: {
@@ -7887,13 +7892,21 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramContent-Output"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
             /** @description It contradicts itself: carries short_by, unit and choices that would help. */
             422: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
+            503: components["responses"]["503"];
         };
     };
     resumeSeason: {
@@ -7920,13 +7933,21 @@ export interface operations {
                     "application/json": components["schemas"]["Resumption"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
             /** @description It contradicts itself: carries short_by, unit and choices that would help. */
             422: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
+            503: components["responses"]["503"];
         };
     };
     listSuggestions: {
@@ -7949,15 +7970,11 @@ export interface operations {
                     "application/json": components["schemas"]["Suggestions"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readClientTests: {
@@ -7980,15 +7997,11 @@ export interface operations {
                     "application/json": components["schemas"]["ClientTests"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     recordTest: {
@@ -8015,15 +8028,13 @@ export interface operations {
                     "application/json": components["schemas"]["ResultOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readTimeline: {
@@ -8051,15 +8062,11 @@ export interface operations {
                     "application/json": components["schemas"]["Timeline"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readTrip: {
@@ -8082,15 +8089,11 @@ export interface operations {
                     "application/json": components["schemas"]["TripOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     saveTrip: {
@@ -8120,22 +8123,14 @@ export interface operations {
                     "application/json": components["schemas"]["TripOut"];
                 };
             };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            412: components["responses"]["412"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     removeTrip: {
@@ -8159,22 +8154,13 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            412: components["responses"]["412"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readDemand: {
@@ -8197,15 +8183,11 @@ export interface operations {
                     "application/json": components["schemas"]["DemandOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readRoute: {
@@ -8237,22 +8219,13 @@ export interface operations {
                     "application/json": components["schemas"]["ReadingOut"];
                 };
             };
-            /** @description More bytes than are taken. */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     revokeDevice: {
@@ -8275,15 +8248,12 @@ export interface operations {
                     "application/json": components["schemas"]["DeviceOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     succeedDevice: {
@@ -8304,6 +8274,10 @@ export interface operations {
                     "application/json": components["schemas"]["SuccessorOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     listDrawings: {
@@ -8338,15 +8312,9 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listExercises: {
@@ -8381,15 +8349,11 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readExercise: {
@@ -8426,15 +8390,12 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listAlternatives: {
@@ -8466,15 +8427,12 @@ export interface operations {
                     "application/json": components["schemas"]["AlternativesOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     drawExercise: {
@@ -8518,15 +8476,10 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readPoses: {
@@ -8554,15 +8507,11 @@ export interface operations {
                     "application/json": components["schemas"]["StartOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     createOwnExercise: {
@@ -8587,22 +8536,21 @@ export interface operations {
                     "application/json": components["schemas"]["OwnOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
             /** @description The name is taken, or there are too many. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readOwnExercise: {
@@ -8625,15 +8573,11 @@ export interface operations {
                     "application/json": components["schemas"]["OwnOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     changeOwnExercise: {
@@ -8663,29 +8607,23 @@ export interface operations {
                     "application/json": components["schemas"]["OwnOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description The name is taken, or there are too many. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            412: components["responses"]["412"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     archiveOwnExercise: {
@@ -8715,29 +8653,23 @@ export interface operations {
                     "application/json": components["schemas"]["OwnOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description The name is taken, or there are too many. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            412: components["responses"]["412"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     previewExercise: {
@@ -8762,22 +8694,21 @@ export interface operations {
                     "application/json": components["schemas"]["PreviewOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
             /** @description Too many previews; with Retry-After. */
             429: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
+            503: components["responses"]["503"];
         };
     };
     listFlags: {
@@ -8801,15 +8732,10 @@ export interface operations {
                     "application/json": components["schemas"]["FlagList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     decideFlag: {
@@ -8836,15 +8762,13 @@ export interface operations {
                     "application/json": components["schemas"]["Decided"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     withdrawRating: {
@@ -8867,15 +8791,12 @@ export interface operations {
                     "application/json": components["schemas"]["Withdrawn"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readHistory: {
@@ -8896,6 +8817,10 @@ export interface operations {
                     "application/json": components["schemas"]["History"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     listen: {
@@ -8914,6 +8839,9 @@ export interface operations {
                 };
                 content?: never;
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     readMe: {
@@ -8934,6 +8862,9 @@ export interface operations {
                     "application/json": components["schemas"]["Me"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     listWaitingPairings: {
@@ -8954,6 +8885,9 @@ export interface operations {
                     "application/json": components["schemas"]["WaitingPairings"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     pairPhone: {
@@ -8978,15 +8912,11 @@ export interface operations {
                     "application/json": components["schemas"]["PairingOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     confirmPairing: {
@@ -9013,15 +8943,13 @@ export interface operations {
                     "application/json": components["schemas"]["DeviceOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     refusePairing: {
@@ -9044,15 +8972,12 @@ export interface operations {
                     "application/json": components["schemas"]["DeviceOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readInstallation: {
@@ -9093,6 +9018,10 @@ export interface operations {
                     "application/json": components["schemas"]["QuestionList"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     signIn: {
@@ -9117,15 +9046,11 @@ export interface operations {
                     "application/json": components["schemas"]["Me"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     signOut: {
@@ -9144,6 +9069,9 @@ export interface operations {
                 };
                 content?: never;
             };
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     listSources: {
@@ -9164,6 +9092,10 @@ export interface operations {
                     "application/json": components["schemas"]["Sources"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     sync: {
@@ -9188,15 +9120,12 @@ export interface operations {
                     "application/json": components["schemas"]["SyncOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listTemplates: {
@@ -9217,6 +9146,9 @@ export interface operations {
                     "application/json": components["schemas"]["TemplateList"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     createTemplate: {
@@ -9241,22 +9173,21 @@ export interface operations {
                     "application/json": components["schemas"]["TemplateOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
             /** @description Another template has that name. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     deleteTemplate: {
@@ -9277,22 +9208,21 @@ export interface operations {
                 };
                 content?: never;
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description It comes with the program. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     updateTemplate: {
@@ -9319,22 +9249,22 @@ export interface operations {
                     "application/json": components["schemas"]["TemplateOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description Another template has that name. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listTests: {
@@ -9355,6 +9285,9 @@ export interface operations {
                     "application/json": components["schemas"]["TestList"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     withdrawTest: {
@@ -9377,15 +9310,12 @@ export interface operations {
                     "application/json": components["schemas"]["Withdrawn"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     isAlive: {
@@ -9408,6 +9338,8 @@ export interface operations {
                     };
                 };
             };
+            400: components["responses"]["400"];
+            503: components["responses"]["503"];
         };
     };
     readMetrics: {
@@ -9426,6 +9358,8 @@ export interface operations {
                 };
                 content?: never;
             };
+            400: components["responses"]["400"];
+            503: components["responses"]["503"];
         };
     };
     isReady: {
@@ -9448,6 +9382,8 @@ export interface operations {
                     };
                 };
             };
+            400: components["responses"]["400"];
+            503: components["responses"]["503"];
         };
     };
 }
