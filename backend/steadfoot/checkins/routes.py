@@ -1,8 +1,12 @@
 """HTTP for the phone's sync call and for what is kept aside."""
 
-from typing import Annotated, Literal
+from collections.abc import Callable, Coroutine
+from typing import Annotated, Any, Literal
 
 from fastapi import APIRouter, Depends, Query, Request, Response
+from fastapi.exceptions import RequestValidationError
+from fastapi.routing import APIRoute
+from starlette.concurrency import run_in_threadpool
 
 from steadfoot.checkins import history, service, timeline
 from steadfoot.checkins.schemas import (
@@ -19,13 +23,35 @@ from steadfoot.core.clock import monotonic_s
 from steadfoot.core.database import ReadSession, WriteSession, after_commit
 from steadfoot.core.limits import Limiter
 from steadfoot.identity import service as identity
-from steadfoot.identity.access import ByDevice, ByPractitioner, ByToken, DeviceAccess, Now
+from steadfoot.identity.access import ByDevice, ByPractitioner, ByToken, DeviceAccess, Now, phone_of
 
 router = APIRouter(prefix="/api/v1")
+Handler = Callable[[Request], Coroutine[Any, Any, Response]]
 calls = Limiter(tries=SYNC_CALLS_A_MINUTE, window_s=60)
 
 
-@router.post("/sync", operation_id="sync", tags=["phones"], response_model=SyncOut)
+class _KnownFirst(APIRoute):
+    """Tells nobody what is wrong with a body before it is known who asks. A sound body is looked at together with the
+    phone, in the transaction that stores it."""
+
+    def get_route_handler(self) -> Handler:
+        """Answer the handler, which asks for the phone where the body is none."""
+        handle = super().get_route_handler()
+
+        async def known_first(request: Request) -> Response:
+            try:
+                return await handle(request)
+            except RequestValidationError:
+                await run_in_threadpool(phone_of, request)
+                raise
+
+        return known_first
+
+
+phones = APIRouter(route_class=_KnownFirst)
+
+
+@phones.post("/sync", operation_id="sync", tags=["phones"], response_model=SyncOut)
 async def post_sync(body: SyncBody, token: ByToken, at: Now, request: Request) -> Response:
     """Send events, get changes. Sending again changes nothing; what is acknowledged is on the disk."""
     state, begun = request.app.state, monotonic_s()
@@ -36,6 +62,9 @@ async def post_sync(body: SyncBody, token: ByToken, at: Now, request: Request) -
     else:
         state.pulse.beat(taken.practice_id, taken.client_id)
     return Response(taken.answer.model_dump_json(), media_type="application/json")
+
+
+router.include_router(phones)
 
 
 async def _up_to_date(device: ByDevice, request: Request) -> DeviceAccess:
