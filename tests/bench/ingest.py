@@ -1,6 +1,6 @@
 """Check-ins taken in by a real server, against the raw database doing the same durable inserts.
 
-Run as ``python -m tests.bench.ingest``; prints events a second, ratios and where the time goes, and never fails on time.
+Run as ``python -m tests.bench.ingest``; prints events a second, ratios, where the time goes; never fails on time.
 The baseline writes the same rows (event and receipt) with the pragmas that the server uses, one commit a batch, in one
 thread; it reads nothing and derives nothing. It is run before and after, since a disk that others use is not the same
 a minute later.
@@ -168,7 +168,7 @@ def main() -> None:
     with bench(1) as found, running(found.folder) as server:
         asked, told = ingest_split.soon(server.address, found.phones[0], events_of(0, 2 * FRESH_ROUNDS))
     print(
-        f"a single event to the caseload that has it: asked for at once {asked:.0f} ms; open pages hear {told:.0f} ms later"
+        f"a single event to the caseload that has it: {asked:.0f} ms asked at once; open pages hear after {told:.0f} ms"
     )
     for phones, at_once in ((1, BATCH), (PHONES_AT_ONCE, 1)):
         with bench(phones) as found:

@@ -8,7 +8,7 @@ from statistics import median
 from time import perf_counter
 from typing import Any
 
-from pytest import MonkeyPatch
+import pytest
 from sqlmodel import Session
 
 from steadfoot.checkins import taking
@@ -24,6 +24,7 @@ from tests.builders import PASSWORD, Phone
 
 _ENDLESS = 10**9
 _KNOWN_CURSOR = 3
+_PARTS = ((taking, "read", "validate"), (Bulk, "insert", "insert"), (Session, "commit", "commit"))
 Part = Callable[..., Any]
 
 
@@ -31,12 +32,8 @@ def show(file: Path, phones: list[Phone], logs: list[list[dict[str, Any]]], at_o
     """Print the milliseconds of each part of a transaction that takes in one call of each phone."""
     database, spent = Database(f"sqlite:///{file}"), Counter[str]()
     rounds = len(logs[0]) // at_once
-    with MonkeyPatch.context() as patch:
-        for owner, name, part in (
-            (taking, "read", "validate"),
-            (Bulk, "insert", "insert"),
-            (Session, "commit", "commit"),
-        ):
+    with pytest.MonkeyPatch.context() as patch:
+        for owner, name, part in _PARTS:
             patch.setattr(owner, name, _timed(getattr(owner, name), part, spent))
         take = Taking(database, Limiter(_ENDLESS, 1)).take
         for turn in range(rounds):
@@ -78,9 +75,9 @@ def soon(address: str, phone: Phone, events: list[dict[str, Any]]) -> tuple[floa
     with (
         Wire(address, phone.token) as sender,
         Wire(address, cookie=cookie) as page,
-        Wire(address, cookie=cookie) as open_page,
+        Wire(address, cookie=cookie) as left,
     ):
-        live = open_page.lines("/api/v1/live")
+        live = left.lines("/api/v1/live")
         for first, second in zip(events[::2], events[1::2], strict=True):
             sender.sync([first])
             begun = perf_counter()
