@@ -37,6 +37,7 @@ from steadfoot.sheets import routes as sheet_routes
 from steadfoot.trips import routes as trip_routes
 
 _ROUTERS = (
+    checkin_routes.phones,
     identity_routes.router,
     intake_routes.router,
     assessment_routes.router,

@@ -48,7 +48,8 @@ class _KnownFirst(APIRoute):
         return known_first
 
 
-phones = APIRouter(route_class=_KnownFirst)
+phones = APIRouter(prefix="/api/v1", route_class=_KnownFirst)
+"""The one call that every phone makes all the time: the app asks here first, since looking for a route takes time."""
 
 
 @phones.post("/sync", operation_id="sync", tags=["phones"], response_model=SyncOut)
@@ -62,9 +63,6 @@ async def post_sync(body: SyncBody, token: ByToken, at: Now, request: Request) -
     else:
         state.pulse.beat(taken.practice_id, taken.client_id)
     return Response(taken.answer.model_dump_json(), media_type="application/json")
-
-
-router.include_router(phones)
 
 
 async def _up_to_date(device: ByDevice, request: Request) -> DeviceAccess:
