@@ -43,6 +43,7 @@ from steadfoot.sheets import routes as sheet_routes
 from steadfoot.trips import routes as trip_routes
 
 _ROUTERS = (
+    checkin_routes.phones,
     identity_routes.router,
     intake_routes.router,
     assessment_routes.router,
@@ -87,8 +88,8 @@ def _on_client_changed(pulse: Pulse) -> Listener:
 def _takes_in(app: FastAPI) -> None:
     """Set up what takes check-ins in, and what looks at them afterwards (decision 0011)."""
     database = app.state.database
-    taking = Taking(database, checkin_routes.calls)
-    app.state.gathering = Gathering(taking.take, database.write_turns, CALLS_AT_ONCE)
+    take = app.state.metrics.count_transaction(Taking(database, checkin_routes.calls).take)
+    app.state.gathering = Gathering(take, database.write_turns, CALLS_AT_ONCE)
     app.state.settling = Settling(database, app.state.listeners, app.state.pulse.beat)
 
 

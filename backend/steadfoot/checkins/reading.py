@@ -55,7 +55,7 @@ def problem(code: str, detail: str, errors: list[dict[str, Any]] | None = None) 
 
 
 def _seq_of(raw: Any) -> int | None:
-    seq = raw.get("seq") if isinstance(raw, Mapping) else None
+    seq = raw.get("seq") if isinstance(raw, dict) else None
     if isinstance(seq, int) and not isinstance(seq, bool) and 1 <= seq <= HIGHEST_SEQ:
         return seq
     return None

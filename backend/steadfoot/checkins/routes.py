@@ -1,8 +1,11 @@
 """HTTP for the phone's sync call and for what is kept aside."""
 
-from typing import Annotated, Literal
+from collections.abc import Callable, Coroutine
+from typing import Annotated, Any, Literal
 
 from fastapi import APIRouter, Depends, Query, Request, Response
+from fastapi.exceptions import RequestValidationError
+from starlette.concurrency import run_in_threadpool
 
 from steadfoot.checkins import history, service, timeline
 from steadfoot.checkins.lag import lag_of
@@ -19,15 +22,39 @@ from steadfoot.checkins.taking import SYNC_CALLS_A_MINUTE, Call, Taken
 from steadfoot.core.clock import monotonic_s
 from steadfoot.core.database import ReadSession, WriteSession, after_commit
 from steadfoot.core.limits import Limiter
+from steadfoot.core.problems import Problem
 from steadfoot.core.strict import StrictRoute
 from steadfoot.identity import service as identity
-from steadfoot.identity.access import ByDevice, ByPractitioner, ByToken, DeviceAccess, Now
+from steadfoot.identity.access import ByDevice, ByPractitioner, ByToken, DeviceAccess, Now, phone_of
 
-router = APIRouter(prefix="/api/v1", route_class=StrictRoute)
+router = APIRouter(prefix="/api/v1")
+Handler = Callable[[Request], Coroutine[Any, Any, Response]]
 calls = Limiter(tries=SYNC_CALLS_A_MINUTE, window_s=60)
 
 
-@router.post("/sync", operation_id="sync", tags=["phones"], response_model=SyncOut)
+class _KnownFirst(StrictRoute):
+    """Tells nobody what is wrong with a body before it is known who asks. A sound body is looked at together with the
+    phone, in the transaction that stores it."""
+
+    def get_route_handler(self) -> Handler:
+        """Answer the handler, which asks for the phone where the body is none."""
+        handle = super().get_route_handler()
+
+        async def known_first(request: Request) -> Response:
+            try:
+                return await handle(request)
+            except (RequestValidationError, Problem):
+                await run_in_threadpool(phone_of, request)
+                raise
+
+        return known_first
+
+
+phones = APIRouter(prefix="/api/v1", route_class=_KnownFirst)
+"""The one call that every phone makes all the time: the app asks here first, since looking for a route takes time."""
+
+
+@phones.post("/sync", operation_id="sync", tags=["phones"], response_model=SyncOut)
 async def post_sync(body: SyncBody, token: ByToken, at: Now, request: Request) -> Response:
     """Send events, get changes. Sending again changes nothing; what is acknowledged is on the disk."""
     state, begun = request.app.state, monotonic_s()

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, datetime
 from typing import Any, NamedTuple
 
-from sqlalchemy import Connection, delete, exists, func, insert, or_, tuple_
+from sqlalchemy import Connection, bindparam, delete, exists, func, insert, or_, tuple_
 from sqlalchemy import select as columns
 from sqlmodel import Session, SQLModel, col, select
 
@@ -197,12 +197,14 @@ def remove_due(session: Session, practice_id: str, client_id: str) -> None:
     session.execute(delete(Due).where(col(Due.practice_id) == practice_id, col(Due.client_id) == client_id))
 
 
+_AHEAD = exists().where(col(Receipt.device_id) == KNOWN.c.id, col(Receipt.seq) > KNOWN.c.acknowledged_through)
+_ASIDE = exists().where(col(RefusedEvent.client_id) == KNOWN.c.client_id)
+_MORE = columns(KNOWN.c.id).where(KNOWN.c.id.in_(bindparam("devices", expanding=True)), or_(_AHEAD, _ASIDE))
+
+
 def with_more_to_look_at(connection: Connection, device_ids: Iterable[str]) -> set[str]:
     """Answer the phones of which something is held beyond their gapless numbers, or kept aside for their client."""
-    ahead = exists().where(col(Receipt.device_id) == KNOWN.c.id, col(Receipt.seq) > KNOWN.c.acknowledged_through)
-    aside = exists().where(col(RefusedEvent.client_id) == KNOWN.c.client_id)
-    query = columns(KNOWN.c.id).where(KNOWN.c.id.in_(list(device_ids)), or_(ahead, aside))
-    return set(connection.execute(query).scalars())
+    return set(connection.execute(_MORE, {"devices": list(device_ids)}).scalars())
 
 
 def events_page(

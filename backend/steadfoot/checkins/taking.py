@@ -4,12 +4,12 @@ What is plain is stored in a few statements for all calls together. Everything e
 ``service.sync``, which answers the same for what is plain.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from typing import Any, NamedTuple
 
-from sqlalchemy import Connection
+from sqlalchemy import Connection, Dialect
 from sqlalchemy.exc import DataError, IntegrityError, OperationalError
 from sqlmodel import Session
 
@@ -17,7 +17,7 @@ from steadfoot.checkins import service, store
 from steadfoot.checkins.reading import Reading, read
 from steadfoot.checkins.schemas import ChangeOut, SyncBody, SyncOut
 from steadfoot.checkins.tables import Due, Event, Receipt
-from steadfoot.core.bulk import Bulk
+from steadfoot.core.bulk import Bulk, Row
 from steadfoot.core.database import Database
 from steadfoot.core.limits import Limiter
 from steadfoot.core.problems import Problem
@@ -71,7 +71,13 @@ class _Plain(NamedTuple):
 
     place: int
     phone: Phone
+    call: Call
     events: list[Reading]
+
+    @property
+    def through(self) -> int:
+        """The end of the phone's gapless numbers, once this is stored."""
+        return self.phone.acknowledged_through + len(self.events)
 
 
 Results = dict[int, Taken | Exception]
@@ -83,12 +89,12 @@ class Taking:
     def __init__(self, database: Database, limiter: Limiter) -> None:
         self._database = database
         self._limiter = limiter
+        self._rows = _Rows(database.writer.dialect)
 
     def take(self, calls: Sequence[Call]) -> list[Taken | Exception]:
         """Answer after the commit. What fails together is done again one by one; a database that is away, only once."""
         try:
-            with self._database.write() as session:
-                found = self._together(session, calls)
+            found = self._taken(calls)
         except Exception as error:  # every call has to hear what became of it  # noqa: BLE001
             return [error] if len(calls) == 1 else self._one_by_one(calls)
         return [found[place] for place in range(len(calls))]
@@ -100,27 +106,37 @@ class Taking:
             found.append(last if isinstance(last, OperationalError) else self.take([call])[0])
         return found
 
-    def _together(self, session: Session, calls: Sequence[Call]) -> Results:
+    def _taken(self, calls: Sequence[Call]) -> Results:
+        """A key that is there already is somebody's repeat: each call is then judged by itself, and anew."""
+        try:
+            with self._database.write() as session:
+                return self._together(session, calls, at_once=True)
+        except (IntegrityError, DataError):
+            with self._database.write() as session:
+                return self._together(session, calls, at_once=False)
+
+    def _together(self, session: Session, calls: Sequence[Call], *, at_once: bool) -> Results:
         connection, results = session.connection(), Results()
         known = phones.locked(connection, {call.token_digest for call in calls})
         let_in: dict[int, Phone] = {}
         for place, call in enumerate(calls):
             try:
-                let_in[place] = self._let_in(known.get(call.token_digest))
+                let_in[place] = self._let_in(known.get(call.token_digest), again=not at_once)
             except Problem as problem:
                 results[place] = problem
-        plain = _plain(connection, calls, let_in)
-        if _stored(connection, plain, calls):
-            results |= {one.place: _answer(session, one, calls[one.place]) for one in plain}
+        plain = _plain(connection, calls, let_in) if at_once else []
+        self._rows.store(connection, plain)
+        results |= {one.place: _answer(session, one) for one in plain}
         for place in sorted(let_in.keys() - results.keys()):
             results[place] = _by_itself(session, let_in[place], calls[place])
         return results
 
-    def _let_in(self, phone: Phone | None) -> Phone:
+    def _let_in(self, phone: Phone | None, *, again: bool) -> Phone:
         if phone is None:
             raise not_paired()
         phone.access()
-        self._limiter.check(phone.device_id)
+        if not again:
+            self._limiter.check(phone.device_id)
         return phone
 
 
@@ -136,7 +152,7 @@ def _plain(connection: Connection, calls: Sequence[Call], let_in: dict[int, Phon
         fresh = {event.id for event in events or ()}
         if events is not None and len(fresh) == len(events) and ids.isdisjoint(fresh):
             ids |= fresh
-            found.append(_Plain(place, phone, events))
+            found.append(_Plain(place, phone, calls[place], events))
     return found
 
 
@@ -151,62 +167,49 @@ def _next_events(raw: Sequence[Any], phone: Phone) -> list[Reading] | None:
     return found
 
 
-def _stored(connection: Connection, plain: Sequence[_Plain], calls: Sequence[Call]) -> bool:
-    """Store what is plain, all of it or nothing: a key that is there already is somebody's repeat."""
-    try:
-        with connection.begin_nested():
-            _insert(connection, plain, calls)
-    except (IntegrityError, DataError):
-        return False
-    return True
+class _Rows:
+    """Writes what is plain, in one statement for each table."""
+
+    def __init__(self, dialect: Dialect) -> None:
+        self._events = Bulk(Event, _EVENT, dialect)
+        self._receipts = Bulk(Receipt, _RECEIPT, dialect)
+        self._due = Bulk(Due, _DUE, dialect)
+        self._heard = phones.Heard(dialect)
+        self._time, self._day = self._events.converter("instant"), self._events.converter("local_day")
+
+    def store(self, connection: Connection, plain: Sequence[_Plain]) -> None:
+        """Store all of it.
+
+        Raises:
+            IntegrityError: one of the ids is held already.
+        """
+        some = [one for one in plain if one.events]
+        # By id, so that two servers never wait for each other in a ring.
+        self._events.insert(connection, sorted(row for one in some for row in self._event_rows(one)))
+        receipts = [(p.device_id, e.seq, p.practice_id, e.id) for _, p, _, events in some for e in events]
+        self._receipts.insert(connection, receipts)
+        due = [(p.device_id, e[0].seq, e[-1].seq, p.practice_id, p.client_id) for _, p, _, e in some]
+        self._due.insert(connection, due)
+        self._heard.note(connection, [(one.call.at, one.through, one.phone.device_id) for one in plain])
+
+    def _event_rows(self, one: _Plain) -> Iterator[Row]:
+        time, day, phone = self._time, self._day, one.phone
+        whose, at = (phone.practice_id, phone.client_id, phone.device_id), time(one.call.at)
+        for e in one.events:
+            said = (e.seq, e.kind, e.recorded_at, time(e.instant), at, day(e.local_day))
+            yield (e.id, *whose, *said, e.planned_id, e.body_text, e.digest)
 
 
-def _insert(connection: Connection, plain: Sequence[_Plain], calls: Sequence[Call]) -> None:
-    some = [one for one in plain if one.events]
-    bulk = Bulk(Event, _EVENT, connection.dialect)
-    time, day = bulk.converter("instant"), bulk.converter("local_day")
-    events: list[tuple[Any, ...]] = []
-    for one in some:
-        phone, now = one.phone, time(calls[one.place].at)
-        whose = phone.practice_id, phone.client_id, phone.device_id
-        events += [
-            (
-                e.id,
-                *whose,
-                e.seq,
-                e.kind,
-                e.recorded_at,
-                time(e.instant),
-                now,
-                day(e.local_day),
-                e.planned_id,
-                e.body_text,
-                e.digest,
-            )
-            for e in one.events
-        ]
-    bulk.insert(connection, sorted(events))  # by id, so that two servers never wait for each other in a ring
-    receipts = [(p.device_id, e.seq, p.practice_id, e.id) for _, p, found in some for e in found]
-    Bulk(Receipt, _RECEIPT, connection.dialect).insert(connection, receipts)
-    due = [(p.device_id, found[0].seq, found[-1].seq, p.practice_id, p.client_id) for _, p, found in some]
-    Bulk(Due, _DUE, connection.dialect).insert(connection, due)
-    phones.heard(connection, [(calls[one.place].at, _through(one), one.phone.device_id) for one in plain])
-
-
-def _through(one: _Plain) -> int:
-    return one.phone.acknowledged_through + len(one.events)
-
-
-def _answer(session: Session, one: _Plain, call: Call) -> Taken:
-    phone, cursor = one.phone, call.body.cursor
+def _answer(session: Session, one: _Plain) -> Taken:
+    phone, cursor = one.phone, one.call.body.cursor
     changes: list[ChangeOut] = []
     if cursor != phone.change_head:
         news, cursor = identity.changes_since(session, phone.practice_id, phone.client_id, cursor)
         changes = [ChangeOut(number=c.number, kind=c.kind, at=c.at, body=c.body) for c in news]
     answer = SyncOut(
         server_epoch=phone.epoch,
-        server_time=call.at,
-        acknowledged_through=_through(one),
+        server_time=one.call.at,
+        acknowledged_through=one.through,
         refused=[],
         changes=changes,
         cursor=cursor,

@@ -19,9 +19,12 @@ class Bulk:
 
     def __init__(self, table: type[SQLModel], columns: Sequence[str], dialect: Dialect) -> None:
         self._table = table.__table__  # type: ignore[attr-defined]
-        self._columns = columns
         self._dialect = dialect
-        self._mark = "?" if dialect.paramstyle == "qmark" else "%s"
+        mark = "?" if dialect.paramstyle == "qmark" else "%s"
+        marks = ", ".join(mark for _ in columns)
+        self._insert = f"INSERT INTO {self._table.name} ({', '.join(columns)}) VALUES ({marks})"  # noqa: S608
+        values = ", ".join(f"{name} = {mark}" for name in columns[:-1])
+        self._update = f"UPDATE {self._table.name} SET {values} WHERE {columns[-1]} = {mark}"  # noqa: S608
 
     def converter(self, column: str) -> Callable[[Any], Any]:
         """Answer what makes a column's values ready for the driver."""
@@ -34,17 +37,13 @@ class Bulk:
         Raises:
             IntegrityError: a key is there already, or a parent is not.
         """
-        marks = ", ".join(self._mark for _ in self._columns)
-        statement = f"INSERT INTO {self._table.name} ({', '.join(self._columns)}) VALUES ({marks})"  # noqa: S608
-        self._run(connection, statement, rows)
+        _run(connection, self._insert, rows)
 
     def update(self, connection: Connection, rows: Sequence[Row]) -> None:
         """Set all columns but the last of the rows that the last one names."""
-        *columns, key = self._columns
-        values = ", ".join(f"{name} = {self._mark}" for name in columns)
-        statement = f"UPDATE {self._table.name} SET {values} WHERE {key} = {self._mark}"  # noqa: S608
-        self._run(connection, statement, rows)
+        _run(connection, self._update, rows)
 
-    def _run(self, connection: Connection, statement: str, rows: Sequence[Row]) -> None:
-        if rows:
-            connection.exec_driver_sql(statement, list(rows))
+
+def _run(connection: Connection, statement: str, rows: Sequence[Row]) -> None:
+    if rows:
+        connection.exec_driver_sql(statement, list(rows))

@@ -191,6 +191,15 @@ def current_device(request: Request, digest: Annotated[str, Depends(device_token
     return found
 
 
+def phone_of(request: Request) -> DeviceAccess:
+    """Answer the phone that is asking, where the request has a token of one.
+
+    Raises:
+        NotSignedIn, Forbidden: as ``device_of``.
+    """
+    return current_device(request, digest_of(request.headers.get("Authorization", "").partition(" ")[2]))
+
+
 def current_practice(
     request: Request,
     at: Now,

@@ -1,10 +1,10 @@
 """Many phones at once: who they are, and that they were heard. Plain values, since every check-in passes here."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from datetime import datetime
 from typing import NamedTuple
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, Dialect, bindparam, select
 from sqlmodel import col
 
 from steadfoot.core.bulk import Bulk
@@ -41,6 +41,8 @@ class Phone(NamedTuple):
         )
 
 
+# Made once: a statement that is put together at each call costs more than the database takes for it.
+_MINE = col(Device.token_digest).in_(bindparam("digests", expanding=True))
 _EPOCH = select(col(ServerEpoch.value)).scalar_subquery()
 _PHONES = (
     select(
@@ -58,8 +60,11 @@ _PHONES = (
     )
     .join(Client, col(Client.id) == Device.client_id)
     .outerjoin(Pairing, col(Pairing.device_id) == Device.id)
+    .where(_MINE)
 )
-_LOCKED = select(col(Device.id)).order_by(col(Device.id)).with_for_update(key_share=True)
+_LOCKED = select(col(Device.id)).where(_MINE).order_by(col(Device.id)).with_for_update(key_share=True)
+KNOWN = select(col(Device.id), col(Device.client_id), col(Device.acknowledged_through)).subquery("phone")
+"""Phones, for later steps to ask of what they hold: ``id``, ``client_id``, ``acknowledged_through``."""
 
 
 def locked(connection: Connection, digests: Iterable[str]) -> dict[str, Phone]:
@@ -68,18 +73,20 @@ def locked(connection: Connection, digests: Iterable[str]) -> dict[str, Phone]:
     They are locked one after the other by id, so that two servers never wait for each other in a ring, and read in a
     second statement: the first one's view is older than the locks that it waited for.
     """
-    mine = col(Device.token_digest).in_(list(digests))
+    asked = {"digests": list(digests)}
     if connection.dialect.name != "sqlite":  # there the writer has locked the whole database
-        connection.execute(_LOCKED.where(mine))
-    return {row[0]: Phone(*row) for row in connection.execute(_PHONES.where(mine))}
+        connection.execute(_LOCKED, asked)
+    return {row[0]: Phone(*row) for row in connection.execute(_PHONES, asked)}
 
 
-def heard(connection: Connection, contacts: Sequence[tuple[datetime, int, str]]) -> None:
-    """Note that phones were in contact: when, the end of its gapless numbers, and its id, of each."""
-    bulk = Bulk(Device, ("last_heard_at", "acknowledged_through", "id"), connection.dialect)
-    time = bulk.converter("last_heard_at")
-    bulk.update(connection, [(time(at), through, device_id) for at, through, device_id in contacts])
+class Heard:
+    """Notes that phones were in contact."""
 
+    def __init__(self, dialect: Dialect) -> None:
+        self._bulk = Bulk(Device, ("last_heard_at", "acknowledged_through", "id"), dialect)
+        self._time = self._bulk.converter("last_heard_at")
 
-KNOWN = select(col(Device.id), col(Device.client_id), col(Device.acknowledged_through)).subquery("phone")
-"""Phones, for later steps to ask of what they hold: ``id``, ``client_id``, ``acknowledged_through``."""
+    def note(self, connection: Connection, contacts: Iterable[tuple[datetime, int, str]]) -> None:
+        """Note when, the end of its gapless numbers, and its id, of each phone."""
+        rows = [(self._time(at), through, device_id) for at, through, device_id in contacts]
+        self._bulk.update(connection, rows)
