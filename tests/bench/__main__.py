@@ -4,9 +4,12 @@ Run as ``python -m tests.bench [--quick]`` with .venv/bin first on the path; the
 is its. Quick asks less often and copies less. It never fails on time: a busy machine is no fault.
 """
 
+import re
 import sys
 from collections.abc import Iterator
+from contextlib import redirect_stdout
 from dataclasses import dataclass
+from io import StringIO
 from pathlib import Path
 from statistics import median
 from tempfile import TemporaryDirectory
@@ -18,9 +21,9 @@ from tests.bench.peer import theirs
 from tests.bench.peer.measuring import compare, place
 from tests.bench.peer.scenes import SCENES
 from tests.bench.serving import practice_server
-from tests.sync.server import running
 
 COPIES, QUICK_COPIES, PEER_ROUNDS, QUICK_PEER_ROUNDS = 100, 5, 5, 2
+_RATES = re.compile(r"^(.+): ([\d,]+) events a second; raw database ([\d,]+); ratio ([\d.]+)", re.MULTILINE)
 
 
 @dataclass(frozen=True)
@@ -34,24 +37,11 @@ class Row:
 
 
 def _ingest() -> Iterator[Row]:
-    log = ingest.events_of(0, ingest.BATCHES * ingest.BATCH)
-    with ingest.bench(1) as found:
-        with running(found.folder) as server:
-            rate = ingest.batches_a_second(server.address, found.phones[0], log)
-            server.stop()
-        raw = ingest.raw_a_second(found.folder / "steadfoot.db", ingest.BATCH)
-    yield _rates(f"check-ins in batches of {ingest.BATCH}, one phone", rate, raw)
-    logs = [ingest.events_of(phone, ingest.SINGLES_EACH) for phone in range(ingest.PHONES_AT_ONCE)]
-    with ingest.bench(ingest.PHONES_AT_ONCE) as found:
-        with running(found.folder) as server:
-            rate = ingest.singles_a_second(server.address, found.phones, logs)
-            server.stop()
-        raw = ingest.raw_a_second(found.folder / "steadfoot.db", 1)
-    yield _rates(f"single check-ins, {ingest.PHONES_AT_ONCE} phones at once", rate, raw)
-
-
-def _rates(what: str, rate: float, raw: float) -> Row:
-    return Row(what, f"{rate:,.0f} a second", f"raw database: {raw:,.0f}", f"{rate / raw:.2f}")
+    """The lines of rates that its own command prints, in the order in which it prints them."""
+    with redirect_stdout(StringIO()) as told:
+        ingest.main()
+    for what, rate, raw, ratio in _RATES.findall(told.getvalue()):
+        yield Row(f"check-ins, {what}", f"{rate} a second", f"raw database: {raw}", ratio)
 
 
 def _peer(rounds: int) -> Iterator[Row]:
