@@ -3,6 +3,7 @@
 from sqlmodel import SQLModel
 
 from steadfoot.assessment import tables as assessment
+from steadfoot.audit import tables as audit
 from steadfoot.checkins import tables as checkins
 from steadfoot.exercises import tables as exercises
 from steadfoot.identity import tables as identity
@@ -15,6 +16,7 @@ from steadfoot.trips import tables as trips
 __all__ = [
     "METADATA",
     "assessment",
+    "audit",
     "checkins",
     "exercises",
     "identity",

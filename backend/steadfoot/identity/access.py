@@ -9,6 +9,8 @@ from fastapi.security import APIKeyCookie, HTTPBearer
 from fastapi.security.http import HTTPAuthorizationCredentials
 from sqlmodel import Session
 
+from steadfoot.audit.service import Actor, ActorKind
+from steadfoot.audit.trail import set_actor
 from steadfoot.core.database import Database
 from steadfoot.core.ids import digest_of
 from steadfoot.core.problems import Forbidden, NotSignedIn
@@ -135,6 +137,7 @@ def current_practitioner(
     found = practitioner_of(request.app.state.database, token, at)
     if found is None:
         raise _unauthorized("Please sign in.")
+    set_actor(request, Actor(ActorKind.PRACTITIONER, found.practice_id, found.practitioner_id))
     return found
 
 
@@ -149,7 +152,9 @@ def current_device(
     if credentials is None:
         raise _unauthorized("This call needs the token of a paired phone.")
     with request.app.state.database.read() as session:
-        return device_of(session, credentials.credentials)
+        found = device_of(session, credentials.credentials)
+    set_actor(request, Actor(ActorKind.PHONE, found.practice_id, found.device_id), found.client_id)
+    return found
 
 
 def current_practice(

@@ -120,11 +120,13 @@ def open_session(session: Session, person: Practitioner, now: datetime) -> str:
     return token
 
 
-def sign_out(session: Session, token: str | None) -> None:
-    """End the session with this cookie, if there is one."""
+def sign_out(session: Session, token: str | None) -> SignIn | None:
+    """End the session with this cookie, if there is one; answer it."""
     found = store.sign_in(session, digest_of(token)) if token else None
-    if found:
-        session.delete(found[0])
+    if found is None:
+        return None
+    session.delete(found[0])
+    return found[0]
 
 
 def client_of(session: Session, practice_id: str, client_id: str) -> Client:
