@@ -20,6 +20,7 @@ from steadfoot.core.metrics import CONTENT_TYPE, Metrics
 from steadfoot.core.pulse import Pulse
 from steadfoot.core.settings import Settings
 from steadfoot.core.web import Edge
+from steadfoot.custody import routes as custody_routes
 from steadfoot.exercises import routes as exercise_routes
 from steadfoot.exercises.gallery import Gallery
 from steadfoot.exercises.studio import Studio
@@ -45,6 +46,7 @@ _ROUTERS = (
     monitoring_routes.router,
     readiness_routes.router,
     sheet_routes.router,
+    custody_routes.router,
 )
 
 

@@ -106,6 +106,10 @@ POLICY: dict[str, tuple[str, str]] = {
     "decideFlag": (BY_COOKIE, FOUND),
     "listMessages": (BY_COOKIE, FOUND),
     "sendMessage": (BY_COOKIE, FOUND),
+    "readAudit": (BY_COOKIE, OWN),
+    "verifyAudit": (BY_COOKIE, NONE),
+    "exportAuditTable": (BY_COOKIE, OWN),
+    "exportAuditChain": (BY_COOKIE, OWN),
 }
 
 _WELL = {

@@ -169,6 +169,15 @@ def current_practice(
     return current_practitioner(request, at, token).practice_id
 
 
+def current_keeper(access: Annotated[PractitionerAccess, Depends(current_practitioner)]) -> PractitionerAccess:
+    """Answer who may read the log, take whole records out, erase them and say how long they are kept.
+
+    The one place for that right: a role, or a recent confirmation, is asked for here.
+    """
+    return access
+
+
 ByPractitioner = Annotated[PractitionerAccess, Depends(current_practitioner)]
+ByKeeper = Annotated[PractitionerAccess, Depends(current_keeper)]
 ByDevice = Annotated[DeviceAccess, Depends(current_device)]
 ByEither = Annotated[str, Depends(current_practice)]

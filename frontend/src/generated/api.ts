@@ -1,5 +1,85 @@
 // Made by "npm run generate" from the server's OpenAPI document. Never edited.
 export interface paths {
+    "/api/v1/audit": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Audit
+         * @description Who saw and did what, newest first.
+         */
+        get: operations["readAudit"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/audit/chain": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Chain
+         * @description Whether every row follows from the one before, and the head to note elsewhere.
+         */
+        get: operations["verifyAudit"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/audit/rows.csv": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Table
+         * @description The rows as a table; no cell can be taken for a formula.
+         */
+        get: operations["exportAuditTable"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/audit/rows.jsonl": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Lines
+         * @description The whole chain, a row a line, as an outsider needs it to check it.
+         */
+        get: operations["exportAuditChain"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/caseload": {
         parameters: {
             query?: never;
@@ -1417,6 +1497,12 @@ export interface components {
          */
         Action: "acknowledge" | "ease_off" | "hold" | "message" | "clear" | "close";
         /**
+         * ActorKind
+         * @description Who acted.
+         * @enum {string}
+         */
+        ActorKind: "practitioner" | "phone" | "nobody" | "server";
+        /**
          * AdherenceOut
          * @description Adherence of one client from one day to another.
          */
@@ -1584,6 +1670,56 @@ export interface components {
             wrist?: number | null;
         };
         /**
+         * AuditPage
+         * @description Rows, newest first.
+         */
+        AuditPage: {
+            /** Clients */
+            clients: components["schemas"]["Named"][];
+            /** Items */
+            items: components["schemas"]["AuditRow"][];
+            /**
+             * Next
+             * @description Ask again with this as `below` for older rows; null: these are the last.
+             */
+            next: number | null;
+            /** Practitioners */
+            practitioners: components["schemas"]["Named"][];
+        };
+        /**
+         * AuditRow
+         * @description One act, with the names that its ids have today; null where nobody has that id any more.
+         */
+        AuditRow: {
+            /**
+             * Action
+             * @description An operation's id of this document, or a job's name.
+             */
+            action: string;
+            /** Actor Id */
+            actor_id: string | null;
+            actor_kind: components["schemas"]["ActorKind"];
+            /** Actor Name */
+            actor_name: string | null;
+            /**
+             * At
+             * Format: date-time
+             */
+            at: string;
+            /** Number */
+            number: number;
+            outcome: components["schemas"]["Outcome"];
+            /** Subject Id */
+            subject_id: string | null;
+            /** Subject Name */
+            subject_name: string | null;
+            /**
+             * Times
+             * @description How many calls the row stands for: more than one in a flood of refusals.
+             */
+            times: number;
+        };
+        /**
          * Away
          * @description Days without any session, both ends included.
          */
@@ -1712,6 +1848,28 @@ export interface components {
          * @enum {string}
          */
         Caution: "symptom" | "clearance_required" | "clearance_recommended" | "not_screened" | "open_findings";
+        /**
+         * ChainState
+         * @description Whether the practice's chain is whole, as walked just now.
+         */
+        ChainState: {
+            /**
+             * Broken At
+             * @description Number of the first row that does not fit.
+             */
+            broken_at: number | null;
+            /**
+             * Head
+             * @description Digest of the newest row: note it where this server cannot write.
+             */
+            head: string;
+            /** Rows */
+            rows: number;
+            /** Whole */
+            whole: boolean;
+            /** Why */
+            why: string;
+        };
         /**
          * ChangePart
          * @description The change of one side, or of one activity.
@@ -3478,6 +3636,16 @@ export interface components {
             working: string[];
         };
         /**
+         * Named
+         * @description Somebody to choose by.
+         */
+        Named: {
+            /** Id */
+            id: string;
+            /** Name */
+            name: string;
+        };
+        /**
          * NoteOut
          * @description A client's note.
          */
@@ -3514,6 +3682,12 @@ export interface components {
              */
             where: string;
         };
+        /**
+         * Outcome
+         * @description What became of it.
+         * @enum {string}
+         */
+        Outcome: "done" | "not_signed_in" | "not_allowed" | "not_found" | "too_many" | "failed";
         /**
          * Overview
          * @description One client whole.
@@ -6524,6 +6698,115 @@ export interface components {
 }
 export type $defs = Record<string, never>;
 export interface operations {
+    readAudit: {
+        parameters: {
+            query?: {
+                /** @description Only rows with a lower number. */
+                below?: number | null;
+                client_id?: string | null;
+                /** @description A day of the practice's time zone. */
+                day?: string | null;
+                practitioner_id?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AuditPage"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    verifyAudit: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ChainState"];
+                };
+            };
+        };
+    };
+    exportAuditTable: {
+        parameters: {
+            query?: {
+                client_id?: string | null;
+                day?: string | null;
+                practitioner_id?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": unknown;
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    exportAuditChain: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/x-ndjson": unknown;
+                };
+            };
+        };
+    };
     readCaseload: {
         parameters: {
             query?: never;
