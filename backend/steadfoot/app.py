@@ -11,6 +11,7 @@ from starlette.middleware.gzip import GZipMiddleware
 from steadfoot import __version__
 from steadfoot.assessment import routes as assessment_routes
 from steadfoot.audit import trail
+from steadfoot.audit.writer import Writer
 from steadfoot.checkins import routes as checkin_routes
 from steadfoot.checkins.service import Listener
 from steadfoot.core import pages, problems
@@ -110,6 +111,7 @@ def create_app(
     app.state.studio = Studio()
     app.state.listeners = (refresh_findings,)
     app.state.before_commit = trail.before_commit
+    app.state.audit_writer = Writer(app.state.database)
     app.state.client_changed = _on_client_changed(app.state.pulse)
     problems.install(app)
     for router in _ROUTERS:
@@ -117,6 +119,6 @@ def create_app(
     _health(app)
     pages.install(app)
     app.add_middleware(GZipMiddleware, minimum_size=1000)
-    app.add_middleware(trail.Trail, database=app.state.database)
+    app.add_middleware(trail.Trail)
     app.add_middleware(Edge, takes_stream=trip_routes.takes_stream, keeps_nothing=pages.keeps_nothing)
     return app

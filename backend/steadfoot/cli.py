@@ -14,6 +14,7 @@ practice_app = typer.Typer(help="The practice and its people.", no_args_is_help=
 app.add_typer(practice_app, name="practice")
 app.add_typer(calc.app, name="calc")
 app.add_typer(custodian.audit_app, name="audit")
+app.command("retention")(custodian.retention)
 _out = Console(highlight=False, soft_wrap=True)
 _err = Console(stderr=True, highlight=False, soft_wrap=True)
 

@@ -1,4 +1,4 @@
-"""``steadfoot audit``: verifies the chains of the audit log, and prints their heads to be noted elsewhere."""
+"""``steadfoot audit`` and ``steadfoot retention``: what whoever runs the server does about log and old records."""
 
 import json
 from pathlib import Path
@@ -63,3 +63,26 @@ def heads() -> None:
             line = {"practice_id": head.practice_id, "number": head.number, "digest": head.digest}
             typer.echo(json.dumps(line, sort_keys=True))
     database.close()
+
+
+def retention() -> None:
+    """Do the night's work now: erasures whose day has come, the log's chains, and say whose record is past its time."""
+    from steadfoot import serving
+    from steadfoot.core.clock import system_clock
+    from steadfoot.custody import nightly, service
+    from steadfoot.wiring import settings_with
+
+    settings, now = settings_with(None, None), system_clock()
+    database = serving.open_database(settings)
+    done = nightly.run(database, settings.erasures(), now)
+    with database.read() as session:
+        due = service.due_everywhere(session, now)
+    database.close()
+    typer.echo(f"{done.erased} records erased, as was asked for.")
+    for practice_id, found in due.items():
+        for one in found:
+            typer.echo(f"{practice_id}: {one.client_id} is due since {one.due_since.date()}; the practice decides.")
+    for one_chain in done.verdicts:
+        typer.echo(_say(one_chain))
+    if any(one_chain.broken_at is not None for one_chain in done.verdicts):
+        raise typer.Exit(1)

@@ -14,6 +14,7 @@ from steadfoot.core.settings import Settings
 from steadfoot.identity import service as identity
 from steadfoot.migrations import HEAD
 from steadfoot.monitoring.service import refresh_findings
+from steadfoot.serving import open_database
 
 
 class NotPossible(Exception):
@@ -91,6 +92,7 @@ def restore(settings: Settings, source: Path, now: datetime) -> None:
         target.with_name(target.name + leftover).unlink(missing_ok=True)
     fresh.replace(target)
     _renew_epoch(settings, now)
+    _erase_again(settings)
 
 
 def _refuse_if_running(target: Path) -> None:
@@ -110,6 +112,12 @@ def _renew_epoch(settings: Settings, now: datetime) -> None:
     database = Database(settings.database())
     with database.write() as session:
         identity.renew_epoch(session, now)
+    database.close()
+
+
+def _erase_again(settings: Settings) -> None:
+    """Who was erased after the backup was made must not come back with it."""
+    database = open_database(settings)
     database.close()
 
 

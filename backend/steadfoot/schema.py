@@ -5,6 +5,7 @@ from sqlmodel import SQLModel
 from steadfoot.assessment import tables as assessment
 from steadfoot.audit import tables as audit
 from steadfoot.checkins import tables as checkins
+from steadfoot.custody import tables as custody
 from steadfoot.exercises import tables as exercises
 from steadfoot.identity import tables as identity
 from steadfoot.intake import tables as intake
@@ -18,6 +19,7 @@ __all__ = [
     "assessment",
     "audit",
     "checkins",
+    "custody",
     "exercises",
     "identity",
     "intake",

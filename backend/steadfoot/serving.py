@@ -11,8 +11,11 @@ from pathlib import Path
 import uvicorn
 
 from steadfoot.app import create_app
+from steadfoot.core.clock import system_clock
 from steadfoot.core.database import Database
 from steadfoot.core.settings import Settings
+from steadfoot.custody import service as custody
+from steadfoot.custody.nightly import each_night
 from steadfoot.migrations.upgrade import upgrade
 
 _STOP_WITHIN_S = 30
@@ -42,6 +45,7 @@ def open_database(settings: Settings) -> Database:
     Path(settings.data_dir).mkdir(parents=True, exist_ok=True, mode=0o700)
     database = Database(settings.database())
     upgrade(database)
+    custody.apply_again(database, settings.erasures())  # a backup that was put back may know who was erased since
     return database
 
 
@@ -83,5 +87,5 @@ def serve(settings: Settings, database: Database) -> None:
         server_header=False,
         proxy_headers=False,
     )
-    with _drawing_ahead(settings):
+    with _drawing_ahead(settings), each_night(database, settings.erasures(), system_clock):
         _Server(config, app.state.pulse.close).run()

@@ -110,6 +110,13 @@ POLICY: dict[str, tuple[str, str]] = {
     "verifyAudit": (BY_COOKIE, NONE),
     "exportAuditTable": (BY_COOKIE, OWN),
     "exportAuditChain": (BY_COOKIE, OWN),
+    "exportRecord": (BY_COOKIE, FOUND),
+    "exportOwnRecord": (BY_PHONE, NONE),
+    "readErasure": (BY_COOKIE, FOUND),
+    "eraseClient": (BY_COOKIE, FOUND),
+    "keepClient": (BY_COOKIE, FOUND),
+    "readRetention": (BY_COOKIE, OWN),
+    "setRetention": (BY_COOKIE, NONE),
 }
 
 _WELL = {
@@ -159,6 +166,8 @@ def bodies() -> dict[str, Any]:
             "decisions": [{"suggestion_id": "0" * 32, "action": "decline", "reason": "from outside"}],
         },
         "sendMessage": {"text": "from outside"},
+        "eraseClient": {"name": "Somebody", "when": "now"},
+        "setRetention": {"years": 10},
         "signIn": {"email": "a@b.example", "password": "x"},
         "pairPhone": {"code": "x"},
     }

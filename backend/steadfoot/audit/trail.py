@@ -19,8 +19,6 @@ from starlette.responses import JSONResponse
 from steadfoot.audit.entries import NOBODY, Act, Actor, ActorKind, Outcome
 from steadfoot.audit.flood import Flood
 from steadfoot.audit.service import ACTOR, SUBJECT, record
-from steadfoot.audit.writer import Writer
-from steadfoot.core.database import Database
 from steadfoot.core.ids import uuid7
 from steadfoot.core.problems import MEDIA_TYPE, Away
 from steadfoot.core.web import App, Message, Receive, Scope, Send
@@ -54,7 +52,7 @@ ABOUT_NOBODY: Final = frozenset(
     )
 )
 """Reads that show no person: they are not recorded. Whatever is not named here is."""
-OF_PHONES: Final = frozenset({"pairPhone", "succeedDevice"})
+OF_PHONES: Final = frozenset({"pairPhone", "succeedDevice", "exportOwnRecord"})
 """What is recorded of a phone. Not each sync: it is the person's own word, kept with its phone and time."""
 
 
@@ -110,9 +108,8 @@ def before_commit(request: Request, session: Session) -> None:
 class Trail:
     """The part of the app that sees every answer begin."""
 
-    def __init__(self, app: App, database: Database) -> None:
+    def __init__(self, app: App) -> None:
         self._app = app
-        self._writer = Writer(database)
         self._flood = Flood()
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
@@ -128,7 +125,7 @@ class Trail:
         act = self._asked(scope, status)
         try:
             if act is not None:
-                await self._writer.write(act)
+                await scope["app"].state.audit_writer.write(act)
         except SQLAlchemyError as error:
             _log.error("The audit log could not be written: %s", type(error).__name__)
             return False

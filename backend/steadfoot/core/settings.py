@@ -19,6 +19,7 @@ class Settings(BaseSettings):
     openapi: Literal["on", "off"] = "on"
     draw_ahead: Literal["on", "off"] = "on"
     figures_dir: Path | None = None
+    erasures_file: Path | None = None
 
     def database(self) -> str:
         """Answer the database's URL: the one set, else an SQLite file in the data folder."""
@@ -27,6 +28,10 @@ class Settings(BaseSettings):
     def figures(self) -> Path:
         """Answer the folder in which finished drawings are kept; it may be deleted at any time."""
         return self.figures_dir or self.data_dir / "figures"
+
+    def erasures(self) -> Path:
+        """Answer the file that says who was erased; it must outlive the database, and is no part of its backup."""
+        return self.erasures_file or self.data_dir / "erasures.jsonl"
 
     def address(self) -> str:
         """Answer the address that links and QR codes carry, without a trailing slash.

@@ -1,10 +1,13 @@
 """Request and reply bodies of the log, of erasure and of retention."""
 
 from datetime import datetime
+from enum import StrEnum
+from typing import Annotated
 
 from pydantic import BaseModel, Field
 
 from steadfoot.audit.service import ActorKind, Outcome
+from steadfoot.core.texts import JSON_INT, Inward
 
 
 class AuditRow(BaseModel):
@@ -46,3 +49,72 @@ class ChainState(BaseModel):
     head: str = Field(description="Digest of the newest row: note it where this server cannot write.")
     broken_at: int | None = Field(description="Number of the first row that does not fit.")
     why: str
+
+
+class When(StrEnum):
+    """When a record is erased: at once, or after days in which that can be taken back."""
+
+    NOW = "now"
+    LATER = "later"
+
+
+class ErasureBody(Inward):
+    """The person's name, typed to confirm."""
+
+    name: Annotated[str, Field(max_length=300)]
+    when: When
+
+
+class ErasureOut(BaseModel):
+    """An erasure that is asked for."""
+
+    client_id: str
+    asked_at: datetime
+    due_at: datetime
+
+
+class ErasureDone(BaseModel):
+    """What came of it: erased, or to be erased."""
+
+    erased: bool
+    asked: ErasureOut | None
+
+
+class ErasureState(BaseModel):
+    """What goes with a record, in numbers, and what stays."""
+
+    asked: ErasureOut | None
+    entries: int
+    programs: int
+    tests: int
+    screenings: int
+    messages: int
+    notes: int
+    phones: int
+    log_rows_kept: int = Field(description="Rows of the log stay, with ids that then name nobody.")
+    undo_days: int
+
+
+class Due(BaseModel):
+    """An archived client who is past the practice's time."""
+
+    client_id: str
+    display_name: str
+    archived_at: datetime
+    due_since: datetime
+
+
+class RetentionBody(Inward):
+    """Years after archiving, or null: kept until someone decides. It must be said; there is no default."""
+
+    years: Annotated[int, Field(ge=1, le=100), JSON_INT] | None
+
+
+class RetentionOut(BaseModel):
+    """How long records are kept, and what is due."""
+
+    chosen_at: datetime | None = Field(description="null: nobody has chosen yet.")
+    years: int | None
+    due: list[Due]
+    erasures: list[ErasureOut]
+    names: dict[str, str] = Field(description="Names of archived clients by id.")

@@ -116,6 +116,9 @@ def device_of(session: Session, token: str) -> DeviceAccess:
         Forbidden: ``pairing-not-confirmed`` until a practitioner has compared the check number.
     """
     found = store.device_by_token(session, digest_of(token))
+    if found is None and store.erased_phone(session, digest_of(token)):
+        detail = "The practice has erased your record. What this phone holds stays on it until you remove it."
+        raise NotSignedIn("record-erased", detail)
     if found is None:
         raise _unauthorized("This phone is not paired.")
     device, client, pairing = found

@@ -228,6 +228,34 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/clients/{client_id}/erasure": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Erasure
+         * @description What would go with a client's record, and whether that is asked for.
+         */
+        get: operations["readErasure"];
+        put?: never;
+        /**
+         * Post Erasure
+         * @description Erase a client's record at once, or archive it and erase it later. The person's name confirms it.
+         */
+        post: operations["eraseClient"];
+        /**
+         * Delete Erasure
+         * @description Take back an erasure whose day has not come.
+         */
+        delete: operations["keepClient"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/clients/{client_id}/functional-scales": {
         parameters: {
             query?: never;
@@ -542,6 +570,26 @@ export interface paths {
          * @description Sign go, adapt or defer with the reasons; kept as signed, with everything that it rested on.
          */
         post: operations["signReadiness"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/record.zip": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Record
+         * @description Everything that is held of a client, for programs and for people.
+         */
+        get: operations["exportRecord"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -1232,6 +1280,50 @@ export interface paths {
          * @description Turn a waiting phone away.
          */
         post: operations["refusePairing"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/record.zip": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Own Record
+         * @description Everything that the practice holds of this phone's client.
+         */
+        get: operations["exportOwnRecord"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/retention": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Retention
+         * @description How long records are kept, who is past that time, and what is to be erased.
+         */
+        get: operations["readRetention"];
+        /**
+         * Put Retention
+         * @description Say how long records of archived clients are kept. Nothing is erased by it.
+         */
+        put: operations["setRetention"];
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -2584,6 +2676,26 @@ export interface components {
             items: components["schemas"]["DrawingOut"][];
         };
         /**
+         * Due
+         * @description An archived client who is past the practice's time.
+         */
+        Due: {
+            /**
+             * Archived At
+             * Format: date-time
+             */
+            archived_at: string;
+            /** Client Id */
+            client_id: string;
+            /** Display Name */
+            display_name: string;
+            /**
+             * Due Since
+             * Format: date-time
+             */
+            due_since: string;
+        };
+        /**
          * EnergyOut
          * @description Energy in kcal with the band of the models that hold, rates in MET and beside the six-minute walk.
          */
@@ -2612,6 +2724,70 @@ export interface components {
             unknown_m: number;
             /** Zigzag M */
             zigzag_m: number;
+        };
+        /**
+         * ErasureBody
+         * @description The person's name, typed to confirm.
+         */
+        ErasureBody: {
+            /** Name */
+            name: string;
+            when: components["schemas"]["When"];
+        };
+        /**
+         * ErasureDone
+         * @description What came of it: erased, or to be erased.
+         */
+        ErasureDone: {
+            asked: components["schemas"]["ErasureOut"] | null;
+            /** Erased */
+            erased: boolean;
+        };
+        /**
+         * ErasureOut
+         * @description An erasure that is asked for.
+         */
+        ErasureOut: {
+            /**
+             * Asked At
+             * Format: date-time
+             */
+            asked_at: string;
+            /** Client Id */
+            client_id: string;
+            /**
+             * Due At
+             * Format: date-time
+             */
+            due_at: string;
+        };
+        /**
+         * ErasureState
+         * @description What goes with a record, in numbers, and what stays.
+         */
+        ErasureState: {
+            asked: components["schemas"]["ErasureOut"] | null;
+            /** Entries */
+            entries: number;
+            /**
+             * Log Rows Kept
+             * @description Rows of the log stay, with ids that then name nobody.
+             */
+            log_rows_kept: number;
+            /** Messages */
+            messages: number;
+            /** Notes */
+            notes: number;
+            /** Phones */
+            phones: number;
+            /** Programs */
+            programs: number;
+            /** Screenings */
+            screenings: number;
+            /** Tests */
+            tests: number;
+            /** Undo Days */
+            undo_days: number;
         };
         /**
          * EvidenceKind
@@ -5091,6 +5267,38 @@ export interface components {
             season: components["schemas"]["SeasonPlan-Output"];
         };
         /**
+         * RetentionBody
+         * @description Years after archiving, or null: kept until someone decides. It must be said; there is no default.
+         */
+        RetentionBody: {
+            /** Years */
+            years: number | null;
+        };
+        /**
+         * RetentionOut
+         * @description How long records are kept, and what is due.
+         */
+        RetentionOut: {
+            /**
+             * Chosen At
+             * @description null: nobody has chosen yet.
+             */
+            chosen_at: string | null;
+            /** Due */
+            due: components["schemas"]["Due"][];
+            /** Erasures */
+            erasures: components["schemas"]["ErasureOut"][];
+            /**
+             * Names
+             * @description Names of archived clients by id.
+             */
+            names: {
+                [key: string]: string;
+            };
+            /** Years */
+            years: number | null;
+        };
+        /**
          * RetryOut
          * @description Whether an item could be taken now, else why not.
          */
@@ -6640,6 +6848,12 @@ export interface components {
             starts_on: string;
         };
         /**
+         * When
+         * @description When a record is erased: at once, or after days in which that can be taken back.
+         * @enum {string}
+         */
+        When: "now" | "later";
+        /**
          * Withdrawn
          * @description A slip that was taken back; it stays on record and shows nowhere.
          */
@@ -7076,6 +7290,101 @@ export interface operations {
                 content: {
                     "application/json": components["schemas"]["DeviceList"];
                 };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    readErasure: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ErasureState"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    eraseClient: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ErasureBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ErasureDone"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    keepClient: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Validation Error */
             422: {
@@ -7807,6 +8116,39 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content?: never;
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    exportRecord: {
+        parameters: {
+            query?: {
+                language?: "en" | "de";
+            };
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/zip": unknown;
+                };
             };
             /** @description Validation Error */
             422: {
@@ -9191,6 +9533,90 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["DeviceOut"];
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    exportOwnRecord: {
+        parameters: {
+            query?: {
+                language?: "en" | "de";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/zip": unknown;
+                };
+            };
+            /** @description Validation Error */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HTTPValidationError"];
+                };
+            };
+        };
+    };
+    readRetention: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RetentionOut"];
+                };
+            };
+        };
+    };
+    setRetention: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RetentionBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RetentionOut"];
                 };
             };
             /** @description Validation Error */

@@ -1,4 +1,4 @@
-"""The audit log, chained and only ever added to"""
+"""The audit log, chained and only ever added to; erasures, and how long records are kept"""
 
 import sqlalchemy as sa
 import sqlmodel
@@ -65,11 +65,60 @@ def upgrade() -> None:
         sa.Column("digest", _text(64), nullable=False),
         sa.PrimaryKeyConstraint("practice_id", name=op.f("pk_audit_head")),
     )
+    _custody()
     for statement in _SQLITE if op.get_bind().dialect.name == "sqlite" else _POSTGRESQL:
         op.execute(statement)
 
 
+def _custody() -> None:
+    practice = ["practice_id"], ["practice.id"]
+    op.create_table(
+        "erased_phone",
+        sa.Column("token_digest", _text(64), nullable=False),
+        sa.Column("practice_id", _text(36), nullable=False),
+        sa.Column("erased_at", sqlmodel.sql.sqltypes.UTCDateTime(), nullable=False),
+        sa.ForeignKeyConstraint(*practice, name=op.f("fk_erased_phone_practice_id")),
+        sa.PrimaryKeyConstraint("token_digest", name=op.f("pk_erased_phone")),
+    )
+    op.create_index(op.f("ix_erased_phone_practice_id"), "erased_phone", ["practice_id"], unique=False)
+    op.create_table(
+        "erased_person",
+        sa.Column("subject_id", _text(36), nullable=False),
+        sa.Column("practice_id", _text(36), nullable=False),
+        sa.Column("erased_at", sqlmodel.sql.sqltypes.UTCDateTime(), nullable=False),
+        sa.ForeignKeyConstraint(*practice, name=op.f("fk_erased_person_practice_id")),
+        sa.PrimaryKeyConstraint("subject_id", name=op.f("pk_erased_person")),
+    )
+    op.create_index(op.f("ix_erased_person_practice_id"), "erased_person", ["practice_id"], unique=False)
+    op.create_table(
+        "erasure",
+        sa.Column("client_id", _text(36), nullable=False),
+        sa.Column("practice_id", _text(36), nullable=False),
+        sa.Column("asked_at", sqlmodel.sql.sqltypes.UTCDateTime(), nullable=False),
+        sa.Column("asked_by", _text(36), nullable=False),
+        sa.Column("due_at", sqlmodel.sql.sqltypes.UTCDateTime(), nullable=False),
+        sa.Column("archived_before", sa.Boolean(), nullable=False),
+        sa.ForeignKeyConstraint(["asked_by"], ["practitioner.id"], name=op.f("fk_erasure_asked_by")),
+        sa.ForeignKeyConstraint(["client_id"], ["client.id"], name=op.f("fk_erasure_client_id")),
+        sa.ForeignKeyConstraint(*practice, name=op.f("fk_erasure_practice_id")),
+        sa.PrimaryKeyConstraint("client_id", name=op.f("pk_erasure")),
+    )
+    op.create_index(op.f("ix_erasure_practice_id"), "erasure", ["practice_id"], unique=False)
+    op.create_table(
+        "retention_choice",
+        sa.Column("practice_id", _text(36), nullable=False),
+        sa.Column("years", sa.Integer(), nullable=True),
+        sa.Column("chosen_at", sqlmodel.sql.sqltypes.UTCDateTime(), nullable=False),
+        sa.Column("chosen_by", _text(36), nullable=False),
+        sa.ForeignKeyConstraint(["chosen_by"], ["practitioner.id"], name=op.f("fk_retention_choice_chosen_by")),
+        sa.ForeignKeyConstraint(*practice, name=op.f("fk_retention_choice_practice_id")),
+        sa.PrimaryKeyConstraint("practice_id", name=op.f("pk_retention_choice")),
+    )
+
+
 def downgrade() -> None:
+    for table in ("retention_choice", "erasure", "erased_person", "erased_phone"):
+        op.drop_table(table)
     op.drop_table("audit_head")
     op.drop_index("ix_audit_entry_subject", table_name="audit_entry")
     op.drop_table("audit_entry")
