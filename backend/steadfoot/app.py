@@ -11,6 +11,8 @@ from starlette.middleware.gzip import GZipMiddleware
 
 from steadfoot import __version__
 from steadfoot.assessment import routes as assessment_routes
+from steadfoot.audit import trail
+from steadfoot.audit.writer import Writer
 from steadfoot.checkins import routes as checkin_routes
 from steadfoot.checkins.service import Listener, kept_aside, not_looked_at
 from steadfoot.checkins.settling import Settling
@@ -26,6 +28,7 @@ from steadfoot.core.observed import Observed
 from steadfoot.core.pulse import Pulse
 from steadfoot.core.settings import Settings
 from steadfoot.core.web import Edge
+from steadfoot.custody import routes as custody_routes
 from steadfoot.exercises import routes as exercise_routes
 from steadfoot.exercises.gallery import Gallery
 from steadfoot.exercises.studio import Studio
@@ -56,6 +59,7 @@ _ROUTERS = (
     readiness_routes.router,
     sheet_routes.router,
     installation_routes.router,
+    custody_routes.router,
 )
 _QUEUES = {"kept_aside": kept_aside, "not_looked_at": not_looked_at}
 """What waits for somebody or something, as metrics and the status page name it."""
@@ -130,6 +134,8 @@ def create_app(
     app.state.installation = Installation(settings, app.state.database, clock, _QUEUES)
     app.state.metrics.watch(lambda: gauges.read(app.state.installation))
     app.state.listeners = (refresh_findings,)
+    app.state.before_commit = trail.before_commit
+    app.state.audit_writer = Writer(app.state.database)
     app.state.client_changed = _on_client_changed(app.state.pulse)
     _takes_in(app)
     problems.install(app)
@@ -138,6 +144,7 @@ def create_app(
     _health(app)
     pages.install(app)
     app.add_middleware(GZipMiddleware, minimum_size=1000)
+    app.add_middleware(trail.Trail)
     hosts = Hosts.of(settings)
     app.add_middleware(Edge, takes_stream=trip_routes.takes_stream, keeps_nothing=pages.keeps_nothing, hosts=hosts)
     app.add_middleware(Observed, metrics=app.state.metrics)

@@ -7,12 +7,14 @@ from typing import Annotated
 import typer
 from rich.console import Console
 
-from steadfoot import calc
+from steadfoot import calc, custodian
 
 app = typer.Typer(help="Home programs for people who prepare for hiking.", no_args_is_help=True, add_completion=False)
 practice_app = typer.Typer(help="The practice and its people.", no_args_is_help=True)
 app.add_typer(practice_app, name="practice")
 app.add_typer(calc.app, name="calc")
+app.add_typer(custodian.audit_app, name="audit")
+app.command("retention")(custodian.retention)
 _out = Console(highlight=False, soft_wrap=True)
 _err = Console(stderr=True, highlight=False, soft_wrap=True)
 

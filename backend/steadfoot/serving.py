@@ -16,9 +16,12 @@ from fastapi import FastAPI
 
 from steadfoot.app import create_app
 from steadfoot.core import logs
+from steadfoot.core.clock import system_clock
 from steadfoot.core.database import Database
 from steadfoot.core.production import weaknesses
 from steadfoot.core.settings import Settings
+from steadfoot.custody import service as custody
+from steadfoot.custody.nightly import each_night
 from steadfoot.installation.address import Lookout
 from steadfoot.installation.nightly import Nightly
 from steadfoot.migrations.upgrade import upgrade
@@ -51,6 +54,7 @@ def open_database(settings: Settings) -> Database:
     Path(settings.data_dir).mkdir(parents=True, exist_ok=True, mode=0o700)
     database = Database(settings.database(), settings.pool_size)
     upgrade(database)
+    custody.apply_again(database, settings.erasures())  # a backup that was put back may know who was erased since
     return database
 
 
@@ -124,5 +128,6 @@ def serve(settings: Settings, database: Database) -> None:
         _log.warning(sentence)
     app = create_app(settings, database)
     _set_aside_what_stays()
-    with _drawing_ahead(settings), _looked_after(app, settings):
+    nightly = each_night(database, settings.erasures(), system_clock)
+    with _drawing_ahead(settings), _looked_after(app, settings), nightly:
         _Server(_config(app, settings), app.state.pulse.close).run()

@@ -107,6 +107,17 @@ POLICY: dict[str, tuple[str, str]] = {
     "decideFlag": (BY_COOKIE, FOUND),
     "listMessages": (BY_COOKIE, FOUND),
     "sendMessage": (BY_COOKIE, FOUND),
+    "readAudit": (BY_COOKIE, OWN),
+    "verifyAudit": (BY_COOKIE, NONE),
+    "exportAuditTable": (BY_COOKIE, OWN),
+    "exportAuditChain": (BY_COOKIE, OWN),
+    "exportRecord": (BY_COOKIE, FOUND),
+    "exportOwnRecord": (BY_PHONE, NONE),
+    "readErasure": (BY_COOKIE, FOUND),
+    "eraseClient": (BY_COOKIE, FOUND),
+    "keepClient": (BY_COOKIE, FOUND),
+    "readRetention": (BY_COOKIE, OWN),
+    "setRetention": (BY_COOKIE, NONE),
 }
 
 _WELL = {
@@ -156,6 +167,8 @@ def bodies() -> dict[str, Any]:
             "decisions": [{"suggestion_id": "0" * 32, "action": "decline", "reason": "from outside"}],
         },
         "sendMessage": {"text": "from outside"},
+        "eraseClient": {"name": "Somebody", "when": "now"},
+        "setRetention": {"years": 10},
         "signIn": {"email": "a@b.example", "password": "x"},
         "pairPhone": {"code": "x"},
     }

@@ -23,7 +23,7 @@ from steadfoot.core.limits import Limiter
 from steadfoot.core.problems import Problem
 from steadfoot.identity import phones
 from steadfoot.identity import service as identity
-from steadfoot.identity.access import not_paired
+from steadfoot.identity.access import unknown_phone
 from steadfoot.identity.phones import Phone
 
 SYNC_CALLS_A_MINUTE = 600
@@ -121,7 +121,10 @@ class Taking:
         let_in: dict[int, Phone] = {}
         for place, call in enumerate(calls):
             try:
-                let_in[place] = self._let_in(known.get(call.token_digest), again=not at_once)
+                phone = known.get(call.token_digest)
+                if phone is None:
+                    raise unknown_phone(session, call.token_digest)
+                let_in[place] = self._let_in(phone, again=not at_once)
             except Problem as problem:
                 results[place] = problem
         plain = _plain(connection, calls, let_in) if at_once else []
@@ -131,9 +134,7 @@ class Taking:
             results[place] = _by_itself(session, let_in[place], calls[place])
         return results
 
-    def _let_in(self, phone: Phone | None, *, again: bool) -> Phone:
-        if phone is None:
-            raise not_paired()
+    def _let_in(self, phone: Phone, *, again: bool) -> Phone:
         phone.access()
         if not again:
             self._limiter.check(phone.device_id)

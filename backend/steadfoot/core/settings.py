@@ -29,6 +29,7 @@ class Settings(BaseSettings):
     backup_encrypt: str = ""
     metrics_token: SecretStr = SecretStr("")
     log_level: Literal["debug", "info", "warning", "error"] = "info"
+    erasures_file: Path | None = None
 
     def database(self) -> str:
         """Answer the database's URL: the one set, else an SQLite file in the data folder."""
@@ -41,6 +42,10 @@ class Settings(BaseSettings):
     def backups(self) -> Path:
         """Answer the folder of the backups that are made by themselves."""
         return self.backup_dir or self.data_dir / "backups"
+
+    def erasures(self) -> Path:
+        """Answer the file that says who was erased; it must outlive the database, and is no part of its backup."""
+        return self.erasures_file or self.data_dir / "erasures.jsonl"
 
     def address(self) -> str:
         """Answer the address that links and QR codes carry, without a trailing slash.

@@ -9,6 +9,8 @@ from fastapi.security import APIKeyCookie, HTTPBearer
 from fastapi.security.http import HTTPAuthorizationCredentials
 from sqlmodel import Session
 
+from steadfoot.audit.service import Actor, ActorKind
+from steadfoot.audit.trail import set_actor
 from steadfoot.core.database import Database
 from steadfoot.core.ids import digest_of
 from steadfoot.core.problems import Forbidden, NotSignedIn
@@ -115,7 +117,7 @@ def device_of(session: Session, digest: str) -> DeviceAccess:
     """
     found = store.device_by_token(session, digest)
     if found is None:
-        raise not_paired()
+        raise unknown_phone(session, digest)
     device, client, pairing = found
     return admit(
         DeviceAccess(device.practice_id, client.id, device.id, client.time_zone),
@@ -138,8 +140,11 @@ def admit(access: DeviceAccess, *, revoked: bool, waits: bool) -> DeviceAccess:
     return access
 
 
-def not_paired() -> NotSignedIn:
-    """Answer what a phone hears that nobody knows."""
+def unknown_phone(session: Session, digest: str) -> NotSignedIn:
+    """Answer what a phone hears that nobody knows, or nobody knows any more."""
+    if store.erased_phone(session, digest):
+        detail = "The practice has erased your record. What this phone holds stays on it until you remove it."
+        return NotSignedIn("record-erased", detail)
     return _unauthorized("This phone is not paired.")
 
 
@@ -153,6 +158,7 @@ def signed_in(request: Request, at: Now, token: Annotated[str | None, Depends(_c
     if found is None:
         raise _unauthorized("Please sign in.")
     request.state.practice_id = found.practice_id  # the log names its pseudonym
+    set_actor(request, Actor(ActorKind.PRACTITIONER, found.practice_id, found.practitioner_id))
     return found
 
 
@@ -188,6 +194,7 @@ def current_device(request: Request, digest: Annotated[str, Depends(device_token
     with request.app.state.database.read() as session:
         found = device_of(session, digest)
     request.state.practice_id = found.practice_id  # the log names its pseudonym
+    set_actor(request, Actor(ActorKind.PHONE, found.practice_id, found.device_id), found.client_id)
     return found
 
 
@@ -212,7 +219,16 @@ def current_practice(
     return signed_in(request, at, token).practice_id
 
 
+def current_keeper(access: Annotated[PractitionerAccess, Depends(current_practitioner)]) -> PractitionerAccess:
+    """Answer who may read the log, take whole records out, erase them and say how long they are kept.
+
+    The one place for that right: a role, or a recent confirmation, is asked for here.
+    """
+    return access
+
+
 ByPractitioner = Annotated[PractitionerAccess, Depends(current_practitioner)]
+ByKeeper = Annotated[PractitionerAccess, Depends(current_keeper)]
 ByDevice = Annotated[DeviceAccess, Depends(current_device)]
 ByToken = Annotated[str, Depends(device_token)]
 ByEither = Annotated[str, Depends(current_practice)]

@@ -6,6 +6,9 @@ from typing import Annotated
 from fastapi import APIRouter, Depends, Header, Request, Response
 from fastapi.responses import StreamingResponse
 
+from steadfoot.audit import service as audit
+from steadfoot.audit.service import Actor, ActorKind
+from steadfoot.audit.trail import set_actor
 from steadfoot.core.database import ReadSession, WriteSession, after_commit
 from steadfoot.core.limits import Limiter
 from steadfoot.identity import pairing, service, store
@@ -71,7 +74,11 @@ def _device_out(device: Device, paired: Pairing | None) -> DeviceOut:
     )
 
 
-def _who_signs_in(body: SignInBody, session: ReadSession) -> Practitioner:
+def _who_signs_in(body: SignInBody, session: ReadSession, request: Request) -> Practitioner:
+    """Whoever tries, the practice whose account it is has it in its log; for an unknown address nobody's."""
+    tried = store.practitioner_by_email(session, body.email)
+    if tried:
+        set_actor(request, Actor(ActorKind.NOBODY, tried.practice_id, tried.id))
     return service.check_password(session, body.email, body.password)
 
 
@@ -85,6 +92,7 @@ def post_sign_in(
 ) -> Me:
     """Sign in with address and password; sets the session cookie. The session that it takes the place of ends."""
     # The password was hashed before this writer's turn began, so that guessing slows no phone.
+    set_actor(request, Actor(ActorKind.PRACTITIONER, person.practice_id, person.id))
     token = service.open_session(session, person, at)
     service.sign_out(session, request.cookies.get(COOKIE))
     session.flush()
@@ -101,7 +109,9 @@ def get_me(access: ByPractitioner) -> Me:
 @router.post("/sign-out", operation_id="signOut", tags=["sign-in"], status_code=204)
 def post_sign_out(request: Request, session: WriteSession, response: Response) -> None:
     """End this session, here and on the server."""
-    service.sign_out(session, request.cookies.get(COOKIE))
+    left = service.sign_out(session, request.cookies.get(COOKIE))
+    if left:
+        set_actor(request, Actor(ActorKind.PRACTITIONER, left.practice_id, left.practitioner_id))
     response.delete_cookie(COOKIE, path="/", secure=True, httponly=True, samesite="strict")
 
 
@@ -114,7 +124,9 @@ def get_clients(access: ByPractitioner, session: ReadSession) -> ClientList:
 @router.post("/clients", operation_id="createClient", tags=["clients"], status_code=201)
 def post_client(body: ClientBody, access: ByPractitioner, session: WriteSession, at: Now) -> ClientOut:
     """Take on a client."""
-    return _client_out(service.create_client(session, access, body, at))
+    client = service.create_client(session, access, body, at)
+    audit.about(session, client.id)
+    return _client_out(client)
 
 
 @router.get("/clients/{client_id}", operation_id="readClient", tags=["clients"])

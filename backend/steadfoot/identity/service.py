@@ -1,6 +1,6 @@
 """Signing in, clients of a practice, and the way other steps reach identity."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -10,11 +10,11 @@ from steadfoot.core.ids import digest_of, new_token, uuid7
 from steadfoot.core.limits import Limiter
 from steadfoot.core.problems import Conflict, NotSignedIn, Stale, not_found
 from steadfoot.identity import feed, passwords, store
-from steadfoot.identity.access import PractitionerAccess
+from steadfoot.identity.access import SESSION_LIMIT, PractitionerAccess
 from steadfoot.identity.feed import announce, changes_since
 from steadfoot.identity.schemas import ClientBody, ClientPatch
-from steadfoot.identity.store import active_client_rows, device_rows, lock_client, newest_contacts
-from steadfoot.identity.tables import Client, Practice, Practitioner, SignIn
+from steadfoot.identity.store import active_client_rows, device_rows, lock_client, newest_contacts, phone_digests
+from steadfoot.identity.tables import Client, ErasedPhone, Practice, Practitioner, SignIn
 
 __all__ = [
     "EMERGENCY_TEXT",
@@ -36,6 +36,7 @@ __all__ = [
     "mark_heard",
     "newest_contacts",
     "open_session",
+    "phone_digests",
     "practitioner_names",
     "renew_epoch",
     "sign_out",
@@ -122,11 +123,13 @@ def open_session(session: Session, person: Practitioner, now: datetime) -> str:
     return token
 
 
-def sign_out(session: Session, token: str | None) -> None:
-    """End the session with this cookie, if there is one."""
+def sign_out(session: Session, token: str | None) -> SignIn | None:
+    """End the session with this cookie, if there is one; answer it."""
     found = store.sign_in(session, digest_of(token)) if token else None
-    if found:
-        session.delete(found[0])
+    if found is None:
+        return None
+    session.delete(found[0])
+    return found[0]
 
 
 def client_of(session: Session, practice_id: str, client_id: str) -> Client:
@@ -245,3 +248,34 @@ def renew_epoch(session: Session, now: datetime) -> str:
 def practitioner_names(session: Session, practice_id: str) -> dict[str, str]:
     """Answer the display name of every practitioner of the practice by id."""
     return {person.id: person.display_name for person in store.practitioners(session, practice_id)}
+
+
+def forget_dead_sessions(session: Session, now: datetime) -> None:
+    """Delete what is left of sessions that are too old to be used."""
+    for row in store.sign_ins_before(session, now - SESSION_LIMIT):
+        session.delete(row)
+
+
+def practice_name(session: Session, practice_id: str) -> str:
+    """Answer the practice's name."""
+    return store.practice(session, practice_id).name
+
+
+def has_practice(session: Session, practice_id: str) -> bool:
+    """Answer whether this database has the practice."""
+    return session.get(Practice, practice_id) is not None
+
+
+def set_archived(session: Session, client: Client, at: datetime | None) -> None:
+    """Take a client out of the caseload, or bring them back with None. Who is archived stays so since then."""
+    client.archived_at = None if at is None else client.archived_at or at
+    client.version += 1
+    session.add(client)
+    session.flush()
+
+
+def remember_erased_phones(session: Session, practice_id: str, digests: Iterable[str], now: datetime) -> None:
+    """Keep the digests of keys whose client's record is gone, so that the phones can be told."""
+    for digest in sorted(digests):
+        if store.erased_phone(session, digest) is None:
+            session.add(ErasedPhone(token_digest=digest, practice_id=practice_id, erased_at=now))

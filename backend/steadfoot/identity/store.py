@@ -13,6 +13,7 @@ from steadfoot.identity.tables import (
     Change,
     Client,
     Device,
+    ErasedPhone,
     Invitation,
     Pairing,
     Practice,
@@ -42,6 +43,11 @@ def sign_ins(session: Session, practice_id: str, practitioner_id: str) -> Sequen
     """Answer a practitioner's open sessions, oldest first."""
     query = scoped(SignIn, practice_id).where(SignIn.practitioner_id == practitioner_id)
     return session.exec(query.order_by(col(SignIn.created_at))).all()
+
+
+def sign_ins_before(session: Session, instant: datetime) -> Sequence[SignIn]:
+    """Answer sessions of all practices that were opened before an instant: upkeep belongs to no practice."""
+    return session.exec(select(SignIn).where(SignIn.created_at < instant)).all()
 
 
 def client(session: Session, practice_id: str, client_id: str) -> Client | None:
@@ -237,3 +243,14 @@ def newest_contacts(session: Session, practice_id: str | None) -> Sequence[tuple
     if practice_id is not None:
         query = query.where(Device.practice_id == practice_id)
     return session.exec(query).all()
+
+
+def erased_phone(session: Session, digest: str) -> ErasedPhone | None:
+    """Answer the mark of a phone whose client's record was erased."""
+    return session.exec(select(ErasedPhone).where(ErasedPhone.token_digest == digest)).first()
+
+
+def phone_digests(session: Session, practice_id: str, client_id: str) -> Sequence[str]:
+    """Answer the digests of the keys of a client's phones."""
+    query = select(Device.token_digest).where(Device.practice_id == practice_id, Device.client_id == client_id)
+    return session.exec(query.order_by(Device.token_digest)).all()

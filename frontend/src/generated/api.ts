@@ -1,5 +1,85 @@
 // Made by "npm run generate" from the server's OpenAPI document. Never edited.
 export interface paths {
+    "/api/v1/audit": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Audit
+         * @description Who saw and did what, newest first.
+         */
+        get: operations["readAudit"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/audit/chain": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Chain
+         * @description Whether every row follows from the one before, and the head to note elsewhere.
+         */
+        get: operations["verifyAudit"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/audit/rows.csv": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Table
+         * @description The rows as a table; no cell can be taken for a formula.
+         */
+        get: operations["exportAuditTable"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/audit/rows.jsonl": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Lines
+         * @description The whole chain, a row a line, as an outsider needs it to check it.
+         */
+        get: operations["exportAuditChain"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/caseload": {
         parameters: {
             query?: never;
@@ -143,6 +223,34 @@ export interface paths {
         put?: never;
         post?: never;
         delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/erasure": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Erasure
+         * @description What would go with a client's record, and whether that is asked for.
+         */
+        get: operations["readErasure"];
+        put?: never;
+        /**
+         * Post Erasure
+         * @description Erase a client's record at once, or archive it and erase it later. The person's name confirms it.
+         */
+        post: operations["eraseClient"];
+        /**
+         * Delete Erasure
+         * @description Take back an erasure whose day has not come.
+         */
+        delete: operations["keepClient"];
         options?: never;
         head?: never;
         patch?: never;
@@ -462,6 +570,26 @@ export interface paths {
          * @description Sign go, adapt or defer with the reasons; kept as signed, with everything that it rested on.
          */
         post: operations["signReadiness"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/record.zip": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Record
+         * @description Everything that is held of a client, for programs and for people.
+         */
+        get: operations["exportRecord"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -1178,6 +1306,50 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/record.zip": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Own Record
+         * @description Everything that the practice holds of this phone's client.
+         */
+        get: operations["exportOwnRecord"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/retention": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Retention
+         * @description How long records are kept, who is past that time, and what is to be erased.
+         */
+        get: operations["readRetention"];
+        /**
+         * Put Retention
+         * @description Say how long records of archived clients are kept. Nothing is erased by it.
+         */
+        put: operations["setRetention"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/screening/questions": {
         parameters: {
             query?: never;
@@ -1437,6 +1609,12 @@ export interface components {
          */
         Action: "acknowledge" | "ease_off" | "hold" | "message" | "clear" | "close";
         /**
+         * ActorKind
+         * @description Who acted.
+         * @enum {string}
+         */
+        ActorKind: "practitioner" | "phone" | "nobody" | "server";
+        /**
          * AddressOut
          * @description The address that phones are told; ``looked_at`` is None before the server has looked at it from outside.
          */
@@ -1616,6 +1794,56 @@ export interface components {
             wrist?: number | null;
         };
         /**
+         * AuditPage
+         * @description Rows, newest first.
+         */
+        AuditPage: {
+            /** Clients */
+            clients: components["schemas"]["Named"][];
+            /** Items */
+            items: components["schemas"]["AuditRow"][];
+            /**
+             * Next
+             * @description Ask again with this as `below` for older rows; null: these are the last.
+             */
+            next: number | null;
+            /** Practitioners */
+            practitioners: components["schemas"]["Named"][];
+        };
+        /**
+         * AuditRow
+         * @description One act, with the names that its ids have today; null where nobody has that id any more.
+         */
+        AuditRow: {
+            /**
+             * Action
+             * @description An operation's id of this document, or a job's name.
+             */
+            action: string;
+            /** Actor Id */
+            actor_id: string | null;
+            actor_kind: components["schemas"]["ActorKind"];
+            /** Actor Name */
+            actor_name: string | null;
+            /**
+             * At
+             * Format: date-time
+             */
+            at: string;
+            /** Number */
+            number: number;
+            outcome: components["schemas"]["Outcome"];
+            /** Subject Id */
+            subject_id: string | null;
+            /** Subject Name */
+            subject_name: string | null;
+            /**
+             * Times
+             * @description How many calls the row stands for: more than one in a flood of refusals.
+             */
+            times: number;
+        };
+        /**
          * Away
          * @description Days without any session, both ends included.
          */
@@ -1760,6 +1988,28 @@ export interface components {
          * @enum {string}
          */
         Caution: "symptom" | "clearance_required" | "clearance_recommended" | "not_screened" | "open_findings";
+        /**
+         * ChainState
+         * @description Whether the practice's chain is whole, as walked just now.
+         */
+        ChainState: {
+            /**
+             * Broken At
+             * @description Number of the first row that does not fit.
+             */
+            broken_at: number | null;
+            /**
+             * Head
+             * @description Digest of the newest row: note it where this server cannot write.
+             */
+            head: string;
+            /** Rows */
+            rows: number;
+            /** Whole */
+            whole: boolean;
+            /** Why */
+            why: string;
+        };
         /**
          * ChangePart
          * @description The change of one side, or of one activity.
@@ -2501,6 +2751,26 @@ export interface components {
             items: components["schemas"]["DrawingOut"][];
         };
         /**
+         * Due
+         * @description An archived client who is past the practice's time.
+         */
+        Due: {
+            /**
+             * Archived At
+             * Format: date-time
+             */
+            archived_at: string;
+            /** Client Id */
+            client_id: string;
+            /** Display Name */
+            display_name: string;
+            /**
+             * Due Since
+             * Format: date-time
+             */
+            due_since: string;
+        };
+        /**
          * EnergyOut
          * @description Energy in kcal with the band of the models that hold, rates in MET and beside the six-minute walk.
          */
@@ -2529,6 +2799,70 @@ export interface components {
             unknown_m: number;
             /** Zigzag M */
             zigzag_m: number;
+        };
+        /**
+         * ErasureBody
+         * @description The person's name, typed to confirm.
+         */
+        ErasureBody: {
+            /** Name */
+            name: string;
+            when: components["schemas"]["When"];
+        };
+        /**
+         * ErasureDone
+         * @description What came of it: erased, or to be erased.
+         */
+        ErasureDone: {
+            asked: components["schemas"]["ErasureOut"] | null;
+            /** Erased */
+            erased: boolean;
+        };
+        /**
+         * ErasureOut
+         * @description An erasure that is asked for.
+         */
+        ErasureOut: {
+            /**
+             * Asked At
+             * Format: date-time
+             */
+            asked_at: string;
+            /** Client Id */
+            client_id: string;
+            /**
+             * Due At
+             * Format: date-time
+             */
+            due_at: string;
+        };
+        /**
+         * ErasureState
+         * @description What goes with a record, in numbers, and what stays.
+         */
+        ErasureState: {
+            asked: components["schemas"]["ErasureOut"] | null;
+            /** Entries */
+            entries: number;
+            /**
+             * Log Rows Kept
+             * @description Rows of the log stay, with ids that then name nobody.
+             */
+            log_rows_kept: number;
+            /** Messages */
+            messages: number;
+            /** Notes */
+            notes: number;
+            /** Phones */
+            phones: number;
+            /** Programs */
+            programs: number;
+            /** Screenings */
+            screenings: number;
+            /** Tests */
+            tests: number;
+            /** Undo Days */
+            undo_days: number;
         };
         /**
          * EvidenceKind
@@ -3570,6 +3904,16 @@ export interface components {
             working: string[];
         };
         /**
+         * Named
+         * @description Somebody to choose by.
+         */
+        Named: {
+            /** Id */
+            id: string;
+            /** Name */
+            name: string;
+        };
+        /**
          * NoteOut
          * @description A client's note.
          */
@@ -3619,6 +3963,12 @@ export interface components {
              */
             where: string;
         };
+        /**
+         * Outcome
+         * @description What became of it.
+         * @enum {string}
+         */
+        Outcome: "done" | "not_signed_in" | "not_allowed" | "not_found" | "too_many" | "failed";
         /**
          * Overview
          * @description One client whole.
@@ -5049,6 +5399,38 @@ export interface components {
              */
             keeps_percent: number;
             season: components["schemas"]["SeasonPlan-Output"];
+        };
+        /**
+         * RetentionBody
+         * @description Years after archiving, or null: kept until someone decides. It must be said; there is no default.
+         */
+        RetentionBody: {
+            /** Years */
+            years: number | null;
+        };
+        /**
+         * RetentionOut
+         * @description How long records are kept, and what is due.
+         */
+        RetentionOut: {
+            /**
+             * Chosen At
+             * @description null: nobody has chosen yet.
+             */
+            chosen_at: string | null;
+            /** Due */
+            due: components["schemas"]["Due"][];
+            /** Erasures */
+            erasures: components["schemas"]["ErasureOut"][];
+            /**
+             * Names
+             * @description Names of archived clients by id.
+             */
+            names: {
+                [key: string]: string;
+            };
+            /** Years */
+            years: number | null;
         };
         /**
          * RetryOut
@@ -6599,6 +6981,12 @@ export interface components {
             starts_on: string;
         };
         /**
+         * When
+         * @description When a record is erased: at once, or after days in which that can be taken back.
+         * @enum {string}
+         */
+        When: "now" | "later";
+        /**
          * Withdrawn
          * @description A slip that was taken back; it stays on record and shows nowhere.
          */
@@ -6748,6 +7136,111 @@ export interface components {
 }
 export type $defs = Record<string, never>;
 export interface operations {
+    readAudit: {
+        parameters: {
+            query?: {
+                /** @description Only rows with a lower number. */
+                below?: number | null;
+                client_id?: string | null;
+                /** @description A day of the practice's time zone. */
+                day?: string | null;
+                practitioner_id?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AuditPage"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    verifyAudit: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ChainState"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
+        };
+    };
+    exportAuditTable: {
+        parameters: {
+            query?: {
+                client_id?: string | null;
+                day?: string | null;
+                practitioner_id?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": unknown;
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    exportAuditChain: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/x-ndjson": unknown;
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
+        };
+    };
     readCaseload: {
         parameters: {
             query?: never;
@@ -7010,6 +7503,92 @@ export interface operations {
             };
             400: components["responses"]["400"];
             401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    readErasure: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ErasureState"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    eraseClient: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ErasureBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ErasureDone"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    keepClient: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
             404: components["responses"]["404"];
             422: components["responses"]["422"];
             503: components["responses"]["503"];
@@ -7680,6 +8259,35 @@ export interface operations {
                 };
             };
             413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    exportRecord: {
+        parameters: {
+            query?: {
+                language?: "en" | "de";
+            };
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/zip": unknown;
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
             422: components["responses"]["422"];
             503: components["responses"]["503"];
         };
@@ -8998,6 +9606,89 @@ export interface operations {
                     "application/json": components["schemas"]["InstallationOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
+        };
+    };
+    exportOwnRecord: {
+        parameters: {
+            query?: {
+                language?: "en" | "de";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/zip": unknown;
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    readRetention: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RetentionOut"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
+        };
+    };
+    setRetention: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RetentionBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RetentionOut"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listScreeningQuestions: {
