@@ -8,10 +8,15 @@ from pwdlib.hashers.argon2 import Argon2Hasher
 
 from steadfoot.checkins import routes as checkin_routes
 from steadfoot.core.limits import Limiter
-from steadfoot.identity import passwords, service
+from steadfoot.identity import factors, passwords, service
 from steadfoot.identity import routes as identity_routes
 
-_LIMITERS: tuple[Limiter, ...] = (checkin_routes._calls, identity_routes._PAIRING_TRIES, service._GUESSES)
+_LIMITERS: tuple[Limiter, ...] = (
+    checkin_routes._calls,
+    identity_routes._PAIRING_TRIES,
+    service._GUESSES,
+    factors._CODE_TRIES,
+)
 
 
 @pytest.fixture(autouse=True, scope="session")

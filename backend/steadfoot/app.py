@@ -15,6 +15,7 @@ from steadfoot.checkins.service import Listener
 from steadfoot.core import pages, problems
 from steadfoot.core.clock import Clock, system_clock
 from steadfoot.core.database import Database, after_commit
+from steadfoot.core.keyring import Keyring
 from steadfoot.core.metrics import CONTENT_TYPE, Metrics
 from steadfoot.core.pulse import Pulse
 from steadfoot.core.settings import Settings
@@ -101,6 +102,7 @@ def create_app(
     app.state.settings = settings
     app.state.database = database or Database(settings.database())
     app.state.clock = clock
+    app.state.keyring = Keyring(settings.key())
     app.state.pulse = Pulse()
     app.state.metrics = Metrics()
     app.state.gallery = Gallery(settings.figures())

@@ -19,6 +19,7 @@ class Settings(BaseSettings):
     openapi: Literal["on", "off"] = "on"
     draw_ahead: Literal["on", "off"] = "on"
     figures_dir: Path | None = None
+    key_file: Path | None = None
 
     def database(self) -> str:
         """Answer the database's URL: the one set, else an SQLite file in the data folder."""
@@ -27,6 +28,10 @@ class Settings(BaseSettings):
     def figures(self) -> Path:
         """Answer the folder in which finished drawings are kept; it may be deleted at any time."""
         return self.figures_dir or self.data_dir / "figures"
+
+    def key(self) -> Path:
+        """Answer the file of the installation's key. Servers that share a database share it; backups do not hold it."""
+        return self.key_file or self.data_dir / "secret.key"
 
     def address(self) -> str:
         """Answer the address that links and QR codes carry, without a trailing slash.
