@@ -162,6 +162,8 @@ def made(
             expected_rp_id=site.rp_id,
             expected_origin=site.origin,
         )
+        if bytes_to_base64url(found.credential_id) != credential["id"]:
+            raise ValueError("what was signed has another id")
     except _UNREADABLE as error:
         raise Invalid("passkey-not-valid", "This passkey could not be checked. Please begin again.") from error
     row = Passkey(
