@@ -50,13 +50,14 @@ export function Shell({ children }: { children: ComponentChildren }) {
       <a class="skip" href="#content" onClick={skip}>{t('skipToContent')}</a>
       <header class="bar">
         <b>{practice?.name}</b>
-        <Nav />
+        {!me.value?.must_set_up_second_factor && <Nav />}
         <span class="spacer" />
         {practice && <Now zone={practice.time_zone} />}
         <Menu />
       </header>
       <MapEdge />
       <StatusLine />
+      {me.value?.practitioner.role === 'read_only' && <p class="read-only soft note">{t('accReadOnly')}</p>}
       <div id="content">{children}</div>
       <footer class="foot-line soft note"><p>{t('emergencyNote')}</p><p><Link to="/sources">{t('sourcesTitle')}</Link></p></footer>
     </div>

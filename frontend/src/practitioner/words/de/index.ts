@@ -1,6 +1,7 @@
 /** The practitioner pages in German, one file an area. */
 import type { Translation } from '../../../shared/words/mechanism';
 import type en from '../en';
+import account from './account';
 import caseload from './caseload';
 import client from './client';
 import flag from './flag';
@@ -15,5 +16,5 @@ import tests from './tests';
 import timeline from './timeline';
 import trip from './trip';
 
-const de: Translation<typeof en> = { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...season, ...intake, ...tests, ...readiness, ...trip };
+const de: Translation<typeof en> = { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...season, ...intake, ...tests, ...readiness, ...trip, ...account };
 export default de;
