@@ -14,12 +14,12 @@ import { Ask } from './Ask';
 
 function One({ passkey, onRemove }: { passkey: Passkey; onRemove: () => void }) {
   const zone = me.value?.practice.time_zone ?? 'UTC';
-  const used = passkey.last_used_at ? t('keyUsed', { time: moment(passkey.last_used_at, zone) }) : t('keyUnused');
+  const used = passkey.last_used_at ? t('pskUsed', { time: moment(passkey.last_used_at, zone) }) : t('pskUnused');
   return (
     <li>
       <b>{passkey.name}</b>
-      <span class="soft">{t('keyAdded', { date: dayShort(today(new Date(passkey.created_at), zone)) })} · {used}</span>
-      <Button small aria-label={t('keyRemoveNamed', { name: passkey.name })} onClick={onRemove}>{t('keyRemove')}</Button>
+      <span class="soft">{t('pskAdded', { date: dayShort(today(new Date(passkey.created_at), zone)) })} · {used}</span>
+      <Button small aria-label={t('pskRemoveNamed', { name: passkey.name })} onClick={onRemove}>{t('pskRemove')}</Button>
     </li>
   );
 }
@@ -30,7 +30,7 @@ function Add({ onAdded }: { onAdded: (codes: string[], name: string) => void }) 
   const [busy, setBusy] = useState(false);
   const submit = async (event: Event) => {
     event.preventDefault();
-    if (!name.trim()) return setError(t('keyNameMissing'));
+    if (!name.trim()) return setError(t('pskNameMissing'));
     if (busy) return;
     setBusy(true);
     setError('');
@@ -45,8 +45,8 @@ function Add({ onAdded }: { onAdded: (codes: string[], name: string) => void }) 
   };
   return (
     <form onSubmit={submit} noValidate>
-      <Field label={t('keyName')} hint={t('keyNameHint')} name="passkey-name" autoComplete="off" value={name} onInput={setName} error={error} />
-      <p class="actions"><Button small type="submit">{busy ? t('saving') : t('keyAdd')}</Button></p>
+      <Field label={t('pskName')} hint={t('pskNameHint')} name="passkey-name" autoComplete="off" value={name} onInput={setName} error={error} />
+      <p class="actions"><Button small type="submit">{busy ? t('saving') : t('pskAdd')}</Button></p>
     </form>
   );
 }
@@ -56,21 +56,21 @@ export function Passkeys({ account, onChanged }: { account: Account; onChanged: 
   const [leaving, setLeaving] = useState<Passkey | null>(null);
   const name = leaving?.name ?? '';
   const added = (codes: string[], called: string) => {
-    say(t('keyDone', { name: called }));
+    say(t('pskDone', { name: called }));
     onChanged(codes);
   };
   const removed = () => {
-    say(t('keyRemoved', { name }));
+    say(t('pskRemoved', { name }));
     onChanged([]);
   };
   return (
     <>
-      <h3>{t('keyTitle')}</h3>
-      <p class="soft">{t('keyText')}</p>
-      {account.passkeys.length === 0 ? <p>{t('keyNone')}</p> : <ul class="people">{account.passkeys.map((one) => <One key={one.id} passkey={one} onRemove={() => setLeaving(one)} />)}</ul>}
-      {!account.passkeys_possible ? <p>{t('keyNotHere')}</p> : !passkeysWork() ? <p>{t('keyNotBrowser')}</p> : <Add onAdded={added} />}
-      <Ask open={leaving !== null} title={t('keyRemoveTitle')} button={t('keyRemove')} onClose={() => setLeaving(null)}
-        write={() => removePasskey(leaving?.id ?? '')} onDone={removed}>{t('keyRemoveText', { name })}</Ask>
+      <h3>{t('pskTitle')}</h3>
+      <p class="soft">{t('pskText')}</p>
+      {account.passkeys.length === 0 ? <p>{t('pskNone')}</p> : <ul class="people">{account.passkeys.map((one) => <One key={one.id} passkey={one} onRemove={() => setLeaving(one)} />)}</ul>}
+      {!account.passkeys_possible ? <p>{t('pskNotHere')}</p> : !passkeysWork() ? <p>{t('pskNotBrowser')}</p> : <Add onAdded={added} />}
+      <Ask open={leaving !== null} title={t('pskRemoveTitle')} button={t('pskRemove')} onClose={() => setLeaving(null)}
+        write={() => removePasskey(leaving?.id ?? '')} onDone={removed}>{t('pskRemoveText', { name })}</Ask>
     </>
   );
 }

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../../shared/form/Button';
 import { Field } from '../../shared/form/Field';
 import { changePassword } from '../api/account';
@@ -32,20 +32,20 @@ export function Password() {
     say(t('pwChanged'));
     refreshAll();
   };
-  const wrong = failure && failure.kind === 'problem' && failure.problem.code === 'wrong-password';
-  const told = failure && failureWords(failure);
+  const wrong = failure?.kind === 'problem' && failure.problem.code === 'wrong-password';
+  const told: FieldErrors = failure ? { [wrong ? 'current-password' : 'new-password']: failureWords(failure) } : errors;
+  useEffect(() => void (failure && setAttempt((before) => before + 1)), [failure]);
   const type = shown ? 'text' : 'password';
   return (
     <form onSubmit={submit} noValidate>
-      <ErrorSummary errors={errors} attempt={attempt} />
+      <ErrorSummary errors={told} attempt={attempt} />
       <input type="hidden" name="username" autoComplete="username" value={me.value?.practitioner.email} />
       <Field label={t('pwCurrent')} name="current-password" type={type} autoComplete="current-password" required value={current} onInput={setCurrent}
-        error={errors['current-password'] ?? (wrong ? told : null)} />
+        error={told['current-password']} />
       <Field label={t('pwNew')} hint={t('pwNewHint')} name="new-password" type={type} autoComplete="new-password" required value={fresh} onInput={setFresh}
-        error={errors['new-password'] ?? (wrong ? null : told)} />
+        error={told['new-password']} />
       <label class="check"><input type="checkbox" checked={shown} onChange={(event) => setShown(event.currentTarget.checked)} /> {t('pwShow')}</label>
       <p class="actions"><Button small type="submit">{busy ? t('saving') : t('pwChange')}</Button></p>
-      <p class="sr" role="status">{told ?? ''}</p>
     </form>
   );
 }

@@ -73,7 +73,7 @@ export function Invite({ onInvited }: { onInvited: () => void }) {
       <ErrorSummary errors={errors} attempt={attempt} />
       <Field label={t('pplName')} hint={t('pplNameHint')} name="colleague-name" autoComplete="off" required value={name} onInput={setName} error={errors['colleague-name']} />
       <Field label={t('email')} name="colleague-email" type="email" autoComplete="off" required value={email} onInput={setEmail} error={errors['colleague-email']} />
-      <Choices legend={t('pplRole', { name: name.trim() || '…' })} options={roleOptions()} value={role} onChange={setRole} />
+      <Choices legend={t('pplRoleLegend')} options={roleOptions()} value={role} onChange={setRole} />
       <p class="soft">{t(`roleText_${role}`)}</p>
       <FailureLine failure={failure} />
       <p class="actions"><Button small kind="main" type="submit">{busy ? t('saving') : t('pplInvite')}</Button></p>

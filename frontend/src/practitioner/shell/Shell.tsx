@@ -57,7 +57,7 @@ export function Shell({ children }: { children: ComponentChildren }) {
       </header>
       <MapEdge />
       <StatusLine />
-      {me.value?.practitioner.role === 'read_only' && <p class="read-only soft note">{t('accReadOnly')}</p>}
+      {me.value?.practitioner.role === 'read_only' && <aside class="read-only soft note" aria-label={t('role_read_only')}><p>{t('accReadOnly')}</p></aside>}
       <div id="content">{children}</div>
       <footer class="foot-line soft note"><p>{t('emergencyNote')}</p><p><Link to="/sources">{t('sourcesTitle')}</Link></p></footer>
     </div>
