@@ -23,6 +23,7 @@ from steadfoot.core.database import Database, after_commit
 from steadfoot.core.document import DescribedApp
 from steadfoot.core.gathering import Gathering
 from steadfoot.core.hosts import Hosts
+from steadfoot.core.keyring import Keyring
 from steadfoot.core.metrics import Metrics
 from steadfoot.core.observed import Observed
 from steadfoot.core.pulse import Pulse
@@ -127,6 +128,7 @@ def create_app(
     app.state.settings = settings
     app.state.database = database or Database(settings.database())
     app.state.clock = clock
+    app.state.keyring = Keyring(settings.key())
     app.state.pulse = Pulse()
     app.state.metrics = Metrics()
     app.state.gallery = Gallery(settings.figures())

@@ -30,6 +30,7 @@ class Settings(BaseSettings):
     metrics_token: SecretStr = SecretStr("")
     log_level: Literal["debug", "info", "warning", "error"] = "info"
     erasures_file: Path | None = None
+    key_file: Path | None = None
 
     def database(self) -> str:
         """Answer the database's URL: the one set, else an SQLite file in the data folder."""
@@ -46,6 +47,10 @@ class Settings(BaseSettings):
     def erasures(self) -> Path:
         """Answer the file that says who was erased; it must outlive the database, and is no part of its backup."""
         return self.erasures_file or self.data_dir / "erasures.jsonl"
+
+    def key(self) -> Path:
+        """Answer the file of the installation's key. Servers that share a database share it; backups do not hold it."""
+        return self.key_file or self.data_dir / "secret.key"
 
     def address(self) -> str:
         """Answer the address that links and QR codes carry, without a trailing slash.

@@ -20,6 +20,7 @@ from steadfoot.demo.season import season_of
 from steadfoot.identity import service as identity
 from steadfoot.identity.access import DeviceAccess, PractitionerAccess
 from steadfoot.identity.pairing import invite, pair
+from steadfoot.identity.roles import Role
 from steadfoot.identity.schemas import ClientBody, Delivery
 from steadfoot.intake.schemas import ClearanceBody, ScreeningAnswers, ScreeningBody
 from steadfoot.intake.service import clear, screen
@@ -82,6 +83,10 @@ def _found(session: Session, at: datetime) -> PractitionerAccess:
         time_zone=practice.time_zone,
         emergency_text=practice.emergency_text,
         reply_time_text=practice.reply_time_text,
+        role=Role(person.role),
+        must_set_up=False,
+        session_id="",
+        confirmed_at=at,
     )
 
 

@@ -6,15 +6,16 @@ from typing import Any
 
 from sqlmodel import Session
 
-from steadfoot.core.ids import digest_of, new_token, uuid7
+from steadfoot.core.ids import uuid7
 from steadfoot.core.limits import Limiter
 from steadfoot.core.problems import Conflict, NotSignedIn, Stale, not_found
 from steadfoot.identity import feed, passwords, store
 from steadfoot.identity.access import SESSION_LIMIT, PractitionerAccess
 from steadfoot.identity.feed import announce, changes_since
+from steadfoot.identity.roles import Role
 from steadfoot.identity.schemas import ClientBody, ClientPatch
 from steadfoot.identity.store import active_client_rows, device_rows, lock_client, newest_contacts, phone_digests
-from steadfoot.identity.tables import Client, ErasedPhone, Practice, Practitioner, SignIn
+from steadfoot.identity.tables import Client, ErasedPhone, Practice, Practitioner
 
 __all__ = [
     "EMERGENCY_TEXT",
@@ -28,6 +29,7 @@ __all__ = [
     "create_client",
     "create_practice",
     "device_rows",
+    "enroll",
     "epoch_of",
     "every_client",
     "last_heard_at",
@@ -35,15 +37,12 @@ __all__ = [
     "lock_device",
     "mark_heard",
     "newest_contacts",
-    "open_session",
     "phone_digests",
     "practitioner_names",
     "renew_epoch",
-    "sign_out",
     "update_client",
 ]
 
-OPEN_SESSIONS_LIMIT = 10
 _MAY_BE_UNKNOWN = frozenset({"birth_year", "sex", "height_cm", "body_mass_kg"})
 _GUESSES = Limiter(tries=10, window_s=timedelta(minutes=15).total_seconds())
 EMERGENCY_TEXT = "Call your local emergency number. This app calls nobody."
@@ -68,68 +67,70 @@ def create_practice(session: Session, name: str, time_zone: str, now: datetime) 
 
 
 def add_practitioner(
-    session: Session, practice: Practice, email: str, display_name: str, password: str, now: datetime
+    session: Session,
+    practice: Practice,
+    email: str,
+    display_name: str,
+    password: str,
+    now: datetime,
+    role: Role = Role.OWNER,
 ) -> Practitioner:
-    """Add a person who may sign in.
+    """Add a person who may sign in; the first of a practice owns it.
 
     Raises:
         Conflict: the address is taken.
-        Invalid: the password is too short or too long.
+        Invalid: the password is too short or too long, or among the first that are guessed.
+    """
+    password_hash = passwords.hashed(password, practice.name, display_name, email)
+    return enroll(session, practice.id, email, display_name, password_hash, now, role)
+
+
+def enroll(
+    session: Session,
+    practice_id: str,
+    email: str,
+    display_name: str,
+    password_hash: str,
+    now: datetime,
+    role: Role,
+) -> Practitioner:
+    """Add a person whose password is hashed already.
+
+    Raises:
+        Conflict: the address is taken.
     """
     if store.practitioner_by_email(session, email):
         raise Conflict("email-taken", "Someone already signs in with this address.")
     person = Practitioner(
         id=uuid7(now),
-        practice_id=practice.id,
+        practice_id=practice_id,
         email=email,
         display_name=display_name,
-        password_hash=passwords.hashed(password),
+        password_hash=password_hash,
         created_at=now,
+        role=role.value,
     )
     session.add(person)
     session.flush()
     return person
 
 
-def check_password(session: Session, email: str, password: str) -> Practitioner:
+def check_password(session: Session, email: str, password: str, key: str = "") -> Practitioner:
     """Answer whose address and password these are. Takes a quarter of a second: never inside a writer's turn.
 
+    ``key``: whose tries are counted, if not the address's.
+
     Raises:
-        NotSignedIn: the address or the password is wrong; it does not say which.
-        TooMany: ten tries for this address in a quarter of an hour.
+        NotSignedIn: the address or the password is wrong, or the person is disabled; it does not say which.
+        TooMany: ten tries in a quarter of an hour.
     """
-    _GUESSES.check(email)
+    _GUESSES.check(key or email)
     person = store.practitioner_by_email(session, email)
-    if not passwords.is_right(password, person.password_hash if person else None) or person is None:
+    right = passwords.is_right(password, person.password_hash if person else None)
+    if not right or person is None or person.disabled_at is not None:
         raise NotSignedIn("wrong-sign-in", "The address or the password is not right.")
-    _GUESSES.forgive(email)
+    _GUESSES.forgive(key or email)
     return person
-
-
-def open_session(session: Session, person: Practitioner, now: datetime) -> str:
-    """Open a session of someone whose password was right; answer the secret of its cookie."""
-    for old in store.sign_ins(session, person.practice_id, person.id)[: -OPEN_SESSIONS_LIMIT + 1]:
-        session.delete(old)
-    token = new_token()
-    session.add(
-        SignIn(
-            token_digest=digest_of(token),
-            practice_id=person.practice_id,
-            practitioner_id=person.id,
-            created_at=now,
-            last_seen_at=now,
-        )
-    )
-    return token
-
-
-def sign_out(session: Session, token: str | None) -> SignIn | None:
-    """End the session with this cookie, if there is one; answer it."""
-    found = store.sign_in(session, digest_of(token)) if token else None
-    if found is None:
-        return None
-    session.delete(found[0])
-    return found[0]
 
 
 def client_of(session: Session, practice_id: str, client_id: str) -> Client:

@@ -12,6 +12,7 @@ from steadfoot.core.ids import uuid7
 from steadfoot.identity.tables import (
     Change,
     Client,
+    ColleagueInvitation,
     Device,
     ErasedPhone,
     Invitation,
@@ -26,6 +27,16 @@ from steadfoot.identity.tables import (
 def practitioner_by_email(session: Session, email: str) -> Practitioner | None:
     """Answer the practitioner with this address, of any practice: nobody is signed in yet."""
     return session.exec(select(Practitioner).where(Practitioner.email == email)).first()
+
+
+def practitioner(session: Session, practice_id: str, practitioner_id: str) -> Practitioner | None:
+    """Answer a person of the practice."""
+    return session.exec(scoped(Practitioner, practice_id).where(Practitioner.id == practitioner_id)).first()
+
+
+def lock_practice(session: Session, practice_id: str) -> Practice:
+    """Answer the practice, locked until the transaction ends: who owns it changes one by one."""
+    return session.exec(select(Practice).where(Practice.id == practice_id).with_for_update()).one()
 
 
 def sign_in(session: Session, digest: str) -> tuple[SignIn, Practitioner, Practice] | None:
@@ -117,6 +128,32 @@ def redeem(session: Session, code_digest: str, now: datetime) -> Invitation | No
     )
     found = session.execute(claim).scalar()
     return session.exec(select(Invitation).where(Invitation.id == found)).first() if found else None
+
+
+def colleague_invitations(session: Session, practice_id: str, now: datetime) -> Sequence[ColleagueInvitation]:
+    """Answer the links that may still be used, oldest first."""
+    query = scoped(ColleagueInvitation, practice_id).where(
+        col(ColleagueInvitation.redeemed_at).is_(None), col(ColleagueInvitation.expires_at) > now
+    )
+    return session.exec(query.order_by(col(ColleagueInvitation.id))).all()
+
+
+def colleague_invitation(session: Session, code_digest: str, now: datetime) -> ColleagueInvitation | None:
+    """Answer the link with this digest, of any practice, if it may still be used."""
+    query = select(ColleagueInvitation).where(
+        ColleagueInvitation.code_digest == code_digest,
+        col(ColleagueInvitation.redeemed_at).is_(None),
+        col(ColleagueInvitation.expires_at) > now,
+    )
+    return session.exec(query).first()
+
+
+def redeem_colleague(session: Session, invitation_id: str, now: datetime) -> bool:
+    """Use up a link; False when it was. One statement decides."""
+    claim = update(ColleagueInvitation).where(
+        col(ColleagueInvitation.id) == invitation_id, col(ColleagueInvitation.redeemed_at).is_(None)
+    )
+    return session.execute(claim.values(redeemed_at=now).returning(col(ColleagueInvitation.id))).first() is not None
 
 
 def device_by_token(session: Session, digest: str) -> tuple[Device, Client, Pairing | None] | None:

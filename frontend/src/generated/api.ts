@@ -1,5 +1,253 @@
 // Made by "npm run generate" from the server's OpenAPI document. Never edited.
 export interface paths {
+    "/api/v1/account": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Account
+         * @description How one signs in.
+         */
+        get: operations["readAccount"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/account/confirmation-challenges": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Confirmation Challenge
+         * @description A challenge for one of one's own passkeys, to confirm with.
+         */
+        post: operations["challengeConfirmation"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/account/confirmations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Confirmation
+         * @description Show again that it is oneself, as at the sign-in: for ten minutes dangerous things may be done.
+         */
+        post: operations["confirmSession"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/account/passkey-challenges": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Passkey Challenge
+         * @description A challenge for making a passkey.
+         */
+        post: operations["beginPasskey"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/account/passkeys": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Passkey
+         * @description Add a passkey that answers such a challenge. Other sessions end.
+         */
+        post: operations["addPasskey"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/account/passkeys/{passkey_id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /**
+         * Delete Passkey
+         * @description Take a passkey away. Other sessions end.
+         */
+        delete: operations["removePasskey"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/account/password": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Password
+         * @description Change the password. Other sessions end.
+         */
+        post: operations["changePassword"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/account/recovery-codes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Recovery Codes
+         * @description Ten new recovery codes, shown once; the old ones are dead.
+         */
+        post: operations["renewRecoveryCodes"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/account/sessions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Sessions
+         * @description Where one is signed in.
+         */
+        get: operations["listSessions"];
+        put?: never;
+        post?: never;
+        /**
+         * Delete Sessions
+         * @description End every other session; with ``here`` this one too.
+         */
+        delete: operations["endSessions"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/account/sessions/{session_id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /**
+         * Delete Session
+         * @description End one session; it is refused at its next request.
+         */
+        delete: operations["endSession"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/account/totp": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Totp
+         * @description A secret for an app for codes; it counts after its first right code.
+         */
+        post: operations["beginTotp"];
+        /**
+         * Delete Totp
+         * @description Turn codes of an app off. Other sessions end.
+         */
+        delete: operations["removeTotp"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/account/totp/activations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Totp Activation
+         * @description Take the secret into use by its first code. Other sessions end.
+         */
+        post: operations["activateTotp"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/audit": {
         parameters: {
             query?: never;
@@ -1191,7 +1439,7 @@ export interface paths {
         };
         /**
          * Get Live
-         * @description Server-sent events: something changed, ask again. They carry ids only.
+         * @description Server-sent events: something changed, ask again. They carry ids only, and end with the session.
          */
         get: operations["listen"];
         put?: never;
@@ -1286,6 +1534,130 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/practice/invitations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Colleague
+         * @description A link by which a colleague joins, once, within three days. An earlier one for this address is dead.
+         */
+        post: operations["inviteColleague"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/practice/invitations/{colleague_invitation_id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /**
+         * Delete Colleague
+         * @description Make such a link worthless.
+         */
+        delete: operations["withdrawColleague"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/practice/people": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get People
+         * @description The people of the practice, those invited, and what it asks of them.
+         */
+        get: operations["listPeople"];
+        put?: never;
+        /**
+         * Post Person
+         * @description Join by a link with a password of one's own; signs in.
+         */
+        post: operations["joinPractice"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/practice/people/{practitioner_id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /**
+         * Patch Colleague
+         * @description Change someone's role, or whether they may sign in. Their sessions end.
+         */
+        patch: operations["changeColleague"];
+        trace?: never;
+    };
+    "/api/v1/practice/people/{practitioner_id}/second-factor-resets": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Reset
+         * @description Take a colleague's lost second factor away; they sign in by password and set up another. Their sessions end.
+         */
+        post: operations["resetSecondFactor"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/practice/security": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /**
+         * Patch Security
+         * @description Require a second factor from everyone, or no longer.
+         */
+        patch: operations["changePracticeSecurity"];
+        trace?: never;
+    };
     "/api/v1/practice/status": {
         parameters: {
             query?: never;
@@ -1300,6 +1672,26 @@ export interface paths {
         get: operations["readInstallation"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/practice/welcomes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Welcome
+         * @description Whose practice a colleague's link leads to; the link stays good. Posted, so that no log has its code.
+         */
+        post: operations["readWelcome"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1381,9 +1773,51 @@ export interface paths {
         put?: never;
         /**
          * Post Sign In
-         * @description Sign in with address and password; sets the session cookie. The session that it takes the place of ends.
+         * @description Sign in with address, password and second factor; sets the session cookie. The session it replaces ends.
+         *
+         *     Where a second factor is missing the problem ``second-factor-needed`` names the ``ways`` there are.
          */
         post: operations["signIn"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sign-in/challenges": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Challenge
+         * @description A challenge for a passkey: of the one whose address and password are given, else of whoever has one.
+         */
+        post: operations["challengeSignIn"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sign-in/passkeys": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Passkey Sign In
+         * @description Sign in with a passkey alone, which must have verified its holder; sets the session cookie.
+         */
+        post: operations["signInWithPasskey"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1602,6 +2036,32 @@ export interface paths {
 export type webhooks = Record<string, never>;
 export interface components {
     schemas: {
+        /**
+         * AccountOut
+         * @description How one signs in.
+         */
+        AccountOut: {
+            /**
+             * Confirmed Until
+             * Format: date-time
+             */
+            confirmed_until: string;
+            /** Display Name */
+            display_name: string;
+            /** Email */
+            email: string;
+            /** Passkeys */
+            passkeys: components["schemas"]["PasskeyOut"][];
+            /** Passkeys Possible */
+            passkeys_possible: boolean;
+            /** Recovery Codes Left */
+            recovery_codes_left: number;
+            /** Required */
+            required: boolean;
+            role: components["schemas"]["Role"];
+            /** Totp Since */
+            totp_since: string | null;
+        };
         /**
          * Action
          * @description What a practitioner can answer to a finding.
@@ -2011,6 +2471,16 @@ export interface components {
             why: string;
         };
         /**
+         * ChallengeBody
+         * @description Whose passkeys may answer, by address and password; without them any that verifies its holder.
+         */
+        ChallengeBody: {
+            /** Email */
+            email: string;
+            /** Password */
+            password: string;
+        };
+        /**
          * ChangePart
          * @description The change of one side, or of one activity.
          */
@@ -2362,12 +2832,82 @@ export interface components {
          */
         Closing: "nothing" | "grow" | "say_trip" | "log_a_walk" | "two_in_a_row" | "easy_middle" | "same_walk_easier" | "rate_a_walk" | "settle_pain" | "ask_pain" | "take_test" | "train_and_test" | "follow";
         /**
+         * Colleague
+         * @description Someone of the practice, as an owner sees them.
+         */
+        Colleague: {
+            /**
+             * Created At
+             * Format: date-time
+             */
+            created_at: string;
+            /** Disabled At */
+            disabled_at: string | null;
+            /** Display Name */
+            display_name: string;
+            /** Email */
+            email: string;
+            /** Id */
+            id: string;
+            role: components["schemas"]["Role"];
+            /** Second Factor */
+            second_factor: boolean;
+        };
+        /**
+         * ColleagueBody
+         * @description Who shall join the practice.
+         */
+        ColleagueBody: {
+            /** Display Name */
+            display_name: string;
+            /** Email */
+            email: string;
+            role: components["schemas"]["Role"];
+        };
+        /**
+         * ColleagueChange
+         * @description What to change of a colleague; what is left out stays.
+         */
+        ColleagueChange: {
+            /** Disabled */
+            disabled?: boolean | null;
+            role?: components["schemas"]["Role"] | null;
+        };
+        /**
+         * ColleagueLink
+         * @description A link by which a colleague joins, once. It is shown now and never again.
+         */
+        ColleagueLink: {
+            /**
+             * Expires At
+             * Format: date-time
+             */
+            expires_at: string;
+            /** Id */
+            id: string;
+            /** Url */
+            url: string;
+        };
+        /**
          * ConfirmationBody
          * @description The number that the phone shows, as the client reads it out.
          */
         ConfirmationBody: {
             /** Check Number */
             check_number?: string | null;
+        };
+        /**
+         * ConfirmBody
+         * @description The sign-in data again; without a password a passkey that verifies its holder.
+         */
+        ConfirmBody: {
+            /** Code */
+            code?: string | null;
+            passkey?: components["schemas"]["PasskeyAnswer"] | null;
+            /** Password */
+            password?: string | null;
+            /** Recovery Code */
+            recovery_code?: string | null;
         };
         /**
          * ControlOut
@@ -3515,6 +4055,26 @@ export interface components {
             url: string;
         };
         /**
+         * JoinBody
+         * @description The code of a colleague's link, and the password that they choose.
+         */
+        JoinBody: {
+            /** Code */
+            code: string;
+            /** Display Name */
+            display_name: string;
+            /** Password */
+            password: string;
+        };
+        /**
+         * JoinCodeBody
+         * @description The code of a colleague's link.
+         */
+        JoinCodeBody: {
+            /** Code */
+            code: string;
+        };
+        /**
          * Key
          * @description A key pose at its time, 0 to 1.
          */
@@ -3757,6 +4317,8 @@ export interface components {
          * @description Who is signed in, and where.
          */
         Me: {
+            /** Must Set Up Second Factor */
+            must_set_up_second_factor: boolean;
             practice: components["schemas"]["PracticeOut"];
             practitioner: components["schemas"]["PractitionerOut"];
         };
@@ -3914,6 +4476,20 @@ export interface components {
             name: string;
         };
         /**
+         * NewPasskey
+         * @description What a browser made, and what its owner calls it.
+         */
+        NewPasskey: {
+            /** Attestation */
+            attestation: string;
+            /** Client Data */
+            client_data: string;
+            /** Id */
+            id: string;
+            /** Name */
+            name: string;
+        };
+        /**
          * NoteOut
          * @description A client's note.
          */
@@ -3962,6 +4538,38 @@ export interface components {
              * @description File of the rules that has it.
              */
             where: string;
+        };
+        /**
+         * OpenSession
+         * @description Where one is signed in: browser and system as codes, ``unknown`` where it did not say.
+         */
+        OpenSession: {
+            /** Browser */
+            browser: string;
+            /** Here */
+            here: boolean;
+            /** Id */
+            id: string;
+            /**
+             * Last Seen At
+             * Format: date-time
+             */
+            last_seen_at: string;
+            /**
+             * Signed In At
+             * Format: date-time
+             */
+            signed_in_at: string;
+            /** System */
+            system: string;
+        };
+        /**
+         * OpenSessions
+         * @description Every place, the one used last first.
+         */
+        OpenSessions: {
+            /** Items */
+            items: components["schemas"]["OpenSession"][];
         };
         /**
          * Outcome
@@ -4221,6 +4829,64 @@ export interface components {
          */
         Paper: "a4" | "letter";
         /**
+         * PasskeyAnswer
+         * @description What a browser's passkey answered to a challenge.
+         */
+        PasskeyAnswer: {
+            /** Authenticator Data */
+            authenticator_data: string;
+            /** Client Data */
+            client_data: string;
+            /** Id */
+            id: string;
+            /** Signature */
+            signature: string;
+        };
+        /**
+         * PasskeyOptions
+         * @description What the browser's call of Web Authentication is given, bytes in URL-safe base 64.
+         */
+        PasskeyOptions: {
+            /** Public Key */
+            public_key: {
+                [key: string]: unknown;
+            };
+        };
+        /**
+         * PasskeyOut
+         * @description A passkey of one's own.
+         */
+        PasskeyOut: {
+            /**
+             * Created At
+             * Format: date-time
+             */
+            created_at: string;
+            /** Id */
+            id: string;
+            /** Last Used At */
+            last_used_at: string | null;
+            /** Name */
+            name: string;
+        };
+        /**
+         * PasskeySignInBody
+         * @description Who signs in without a password.
+         */
+        PasskeySignInBody: {
+            passkey: components["schemas"]["PasskeyAnswer"];
+        };
+        /**
+         * PasswordBody
+         * @description The password there is, and the one there shall be.
+         */
+        PasswordBody: {
+            /** Current */
+            current: string;
+            /** New */
+            new: string;
+        };
+        /**
          * Pause
          * @description Why training paused.
          * @enum {string}
@@ -4260,6 +4926,18 @@ export interface components {
             y?: number | null;
             /** Z */
             z?: number | null;
+        };
+        /**
+         * People
+         * @description The people of the practice, longest there first, and what it asks of them.
+         */
+        People: {
+            /** Items */
+            items: components["schemas"]["Colleague"][];
+            /** Requires Second Factor */
+            requires_second_factor: boolean;
+            /** Waiting */
+            waiting: components["schemas"]["WaitingColleague"][];
         };
         /**
          * PersonOut
@@ -4440,6 +5118,14 @@ export interface components {
             time_zone: string;
         };
         /**
+         * PracticeSecurity
+         * @description What the practice asks of its people.
+         */
+        PracticeSecurity: {
+            /** Requires Second Factor */
+            requires_second_factor: boolean;
+        };
+        /**
          * PractitionerOut
          * @description The person who is signed in.
          */
@@ -4450,6 +5136,7 @@ export interface components {
             email: string;
             /** Id */
             id: string;
+            role: components["schemas"]["Role"];
         };
         /**
          * Prescription
@@ -5197,6 +5884,14 @@ export interface components {
             text: string;
         };
         /**
+         * RecoveryCodes
+         * @description Codes for paper, shown once. Empty: those there are stay good.
+         */
+        RecoveryCodes: {
+            /** Recovery Codes */
+            recovery_codes: string[];
+        };
+        /**
          * ReferenceOut
          * @description The norm that a result is read beside, in the test's unit.
          */
@@ -5485,6 +6180,12 @@ export interface components {
              */
             starts_on: string;
         };
+        /**
+         * Role
+         * @description What a person of the practice may do.
+         * @enum {string}
+         */
+        Role: "owner" | "practitioner" | "read_only";
         /**
          * Row
          * @description One client in the caseload.
@@ -6032,15 +6733,18 @@ export interface components {
         };
         /**
          * SignInBody
-         * @description Who signs in.
+         * @description Who signs in; what they have beside the password in a second try, once it is asked for.
          */
         SignInBody: {
             /** Code */
             code?: string | null;
             /** Email */
             email: string;
+            passkey?: components["schemas"]["PasskeyAnswer"] | null;
             /** Password */
             password: string;
+            /** Recovery Code */
+            recovery_code?: string | null;
         };
         /**
          * SlopesOut
@@ -6598,6 +7302,26 @@ export interface components {
             source: string;
         };
         /**
+         * TotpBegun
+         * @description The secret for an app for codes, shown once; it counts after the first right code.
+         */
+        TotpBegun: {
+            /** Qr Svg */
+            qr_svg: string;
+            /** Secret */
+            secret: string;
+            /** Uri */
+            uri: string;
+        };
+        /**
+         * TotpCode
+         * @description The code that the app shows.
+         */
+        TotpCode: {
+            /** Code */
+            code: string;
+        };
+        /**
          * TrendOut
          * @description The course from the first result to the last, from three results on.
          */
@@ -6740,6 +7464,24 @@ export interface components {
          * @enum {string}
          */
         Verdict: "go" | "adapt" | "defer";
+        /**
+         * WaitingColleague
+         * @description Someone who was invited and has not come yet.
+         */
+        WaitingColleague: {
+            /** Display Name */
+            display_name: string;
+            /** Email */
+            email: string;
+            /**
+             * Expires At
+             * Format: date-time
+             */
+            expires_at: string;
+            /** Id */
+            id: string;
+            role: components["schemas"]["Role"];
+        };
         /**
          * WaitingMark
          * @description Why a phone is not heard yet.
@@ -6981,6 +7723,19 @@ export interface components {
             starts_on: string;
         };
         /**
+         * Welcome
+         * @description Whose practice a link leads to.
+         */
+        Welcome: {
+            /** Display Name */
+            display_name: string;
+            /** Email */
+            email: string;
+            /** Practice Name */
+            practice_name: string;
+            role: components["schemas"]["Role"];
+        };
+        /**
          * When
          * @description When a record is erased: at once, or after days in which that can be taken back.
          * @enum {string}
@@ -7136,6 +7891,363 @@ export interface components {
 }
 export type $defs = Record<string, never>;
 export interface operations {
+    readAccount: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AccountOut"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
+        };
+    };
+    challengeConfirmation: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PasskeyOptions"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
+        };
+    };
+    confirmSession: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ConfirmBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    beginPasskey: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PasskeyOptions"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
+        };
+    };
+    addPasskey: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewPasskey"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecoveryCodes"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    removePasskey: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                passkey_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    changePassword: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PasswordBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    renewRecoveryCodes: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecoveryCodes"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
+        };
+    };
+    listSessions: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OpenSessions"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
+        };
+    };
+    endSessions: {
+        parameters: {
+            query?: {
+                here?: boolean;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    endSession: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                session_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    beginTotp: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TotpBegun"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
+        };
+    };
+    removeTotp: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
+        };
+    };
+    activateTotp: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TotpCode"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecoveryCodes"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
     readAudit: {
         parameters: {
             query?: {
@@ -9588,6 +10700,205 @@ export interface operations {
             503: components["responses"]["503"];
         };
     };
+    inviteColleague: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ColleagueBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ColleagueLink"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    withdrawColleague: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                colleague_invitation_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    listPeople: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["People"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
+        };
+    };
+    joinPractice: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["JoinBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Me"];
+                };
+            };
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    changeColleague: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                practitioner_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ColleagueChange"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Colleague"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    resetSecondFactor: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                practitioner_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Colleague"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    changePracticeSecurity: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PracticeSecurity"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PracticeSecurity"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
     readInstallation: {
         parameters: {
             query?: never;
@@ -9608,6 +10919,35 @@ export interface operations {
             };
             400: components["responses"]["400"];
             401: components["responses"]["401"];
+            503: components["responses"]["503"];
+        };
+    };
+    readWelcome: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["JoinCodeBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Welcome"];
+                };
+            };
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
             503: components["responses"]["503"];
         };
     };
@@ -9725,6 +11065,64 @@ export interface operations {
         requestBody: {
             content: {
                 "application/json": components["schemas"]["SignInBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Me"];
+                };
+            };
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    challengeSignIn: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["ChallengeBody"] | null;
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PasskeyOptions"];
+                };
+            };
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    signInWithPasskey: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PasskeySignInBody"];
             };
         };
         responses: {
