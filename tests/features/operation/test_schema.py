@@ -20,7 +20,12 @@ from tests.conftest import START, server_database
 from tests.features.operation.released import Rows, fill, revisions, rows_of
 from tests.features.operation.steps import narrowed, schemas
 
-GIVEN_UP: dict[str, str] = {}
+_SIGN_IN = "Nobody can sign in at a server of the release before until it is stopped; whoever is signed in goes on."
+GIVEN_UP: dict[str, str] = {
+    "0010 sign_in: confirmed_at is new and must be given": _SIGN_IN,
+    "0010 sign_in: id is new and must be given": _SIGN_IN,
+    "0010 sign_in: new rule: unique ['id']": _SIGN_IN,
+}
 """What a step takes away or narrows (as ``narrowed`` words it), and why no release that still runs misses it."""
 REWRITTEN: dict[str, str] = {}
 """Columns (``table.column``) whose contents a step changes, and why."""
