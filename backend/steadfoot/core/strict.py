@@ -30,7 +30,7 @@ class _Strict(Request):
 
 
 class StrictRoute(APIRoute):
-    """A route whose JSON body has each name once in each object; otherwise the whole call is refused and nothing stored."""
+    """A route whose JSON body has each name once in each object; else the whole call is refused, nothing stored."""
 
     def get_route_handler(self) -> Callable[[Request], Awaitable[Response]]:  # type: ignore[override]
         """Answer what serves a request."""
@@ -42,7 +42,9 @@ class StrictRoute(APIRoute):
                 with suppress(ValueError, RecursionError):  # no JSON at all: the route itself says so
                     await strict.json()
             except _Repeated:
-                raise Problem("repeated-name", "The body names one field twice, so that one of two values would be lost.") from None
+                raise Problem(
+                    "repeated-name", "The body names one field twice, so that one of two values would be lost."
+                ) from None
             return await serve(strict)
 
         return strictly
