@@ -1,4 +1,4 @@
-"""What deploy/postgresql writes down, done: three roles, a backup under load that is tried, a restore that phones complete.
+"""What deploy/postgresql writes down, done: three roles, a backup under load, a restore that phones complete.
 
 ``sh deploy/drill.sh postgresql``; ends with 1 if the app may change the schema, or a check-in is missing or doubled.
 """
