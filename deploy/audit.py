@@ -24,7 +24,7 @@ _SECRETS = {
     "a token of a chat or a payment": r"\b(?:xox[abprs]-[A-Za-z0-9-]{10,}|[rs]k_live_[A-Za-z0-9]{16,})\b",
     "a signed web token": r"\beyJ[A-Za-z0-9_-]{16,}\.eyJ[A-Za-z0-9_-]{16,}\.[A-Za-z0-9_-]{16,}",
     "a password in an address": r"\b[a-z+]+://[^\s/:@\"'{}<>$%]+:(?!p@|password@|…|\.{3})[^\s/:@\"'{}<>$%]{3,}@[a-z0-9]",
-    "a setting with a secret": r"(?i)\b(?:secret|api_?key|access_?key|passwd)\b\s*[:=]\s*[\"'][A-Za-z0-9+/_=-]{20,}[\"']",
+    "a setting with a secret": r"(?i)\b(?:secret|api_?key|access_?key|passwd)\b\s*[:=]\s*[\"'][\w+/=-]{20,}[\"']",
 }
 
 
