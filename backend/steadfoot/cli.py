@@ -185,6 +185,17 @@ def restore(
         _out.print(f"What was there is kept as {kept}; delete it when all is well.")
 
 
+@app.command()
+def restored() -> None:
+    """Say that the database was put back by other means, as PostgreSQL's own: phones then send again what it lacks."""
+    from steadfoot import operations
+    from steadfoot.core.clock import system_clock
+    from steadfoot.wiring import settings_with
+
+    operations.renew_epoch(settings_with(None, None), system_clock())
+    _out.print("Phones send again what the database lacks, each at its next contact.")
+
+
 def _agreed(there: Path) -> bool:
     """Ask a person; a script is never taken to have agreed."""
     return sys.stdin.isatty() and typer.confirm(f"{there} is there already. Put the backup in its place?")

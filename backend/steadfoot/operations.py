@@ -110,7 +110,7 @@ def restore(
     _copy(source, fresh)
     kept = _set_aside(target, now)
     fresh.replace(target)
-    _renew_epoch(settings, now)
+    renew_epoch(settings, now)
     _erase_again(settings)
     return kept
 
@@ -137,7 +137,8 @@ def _refuse_if_running(target: Path) -> None:
         raise NotPossible("A server is running on this database; stop it first.")
 
 
-def _renew_epoch(settings: Settings, now: datetime) -> None:
+def renew_epoch(settings: Settings, now: datetime) -> None:
+    """Name another epoch: phones then compare what is held with what they have, and send again what is not."""
     database = Database(settings.database())
     with database.write() as session:
         identity.renew_epoch(session, now)

@@ -25,7 +25,7 @@ from tests.sync.server import Server, free_port
 
 CADDYFILE = Path(__file__).parents[1] / "Caddyfile"
 _PAIRING_TRIES = 20
-_NOT_FOUND, _TOO_MANY = 404, 429
+_SEE_OTHER, _NOT_FOUND, _TOO_LARGE, _TOO_MANY = 303, 404, 413, 429
 _STREAM_WITHIN_S = 3
 _SLOW_ENDS_WITHIN_S = 14
 
@@ -120,8 +120,10 @@ def _a_large_body_is_refused_and_a_walk_is_not(door: Door) -> bool:
         larger = http.post(f"{API}/sync", content=b" " * 8_000_000)
         walk = http.post("/app/walk", content=b" " * 20_000_000)
         longer = http.post("/app/walk", content=b" " * 40_000_000)
-    by_the_server = large.json()["code"] == "too-large"
-    return by_the_server and [r.status_code for r in (large, larger, walk, longer)] == [413, 413, 303, 413]
+    refused = [large.status_code, larger.status_code] == [_TOO_LARGE, _TOO_LARGE]
+    # The server stops reading a walk at its own limit, which the proxy may notice before its own or after.
+    read_to_the_limit = longer.status_code == _TOO_LARGE or longer.headers["Location"].endswith("share=missed")
+    return refused and walk.status_code == _SEE_OTHER and read_to_the_limit
 
 
 def _an_invented_address_buys_no_tries(door: Door) -> bool:

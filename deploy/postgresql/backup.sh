@@ -12,10 +12,11 @@ umask 077
 [ -z "${PASSWORD_FILE:-}" ] || export PGPASSWORD
 
 now() { date -u +%Y-%m-%dT%H:%M:%SZ; }
-# Field names as steadfoot.core.backups reads them. The move is one step: nobody reads half a file.
+# Field names as steadfoot.installation.record reads them. The move is one step: nobody reads half a file.
 record() { # ok file bytes problem
   printf '{"at": "%s", "ok": %s, "file": "%s", "size_bytes": %s, "verified_at": %s, "problem": "%s"}\n' \
     "$started" "$1" "$2" "$3" "$([ "$1" = true ] && printf '"%s"' "$(now)" || printf null)" "$4" >"$folder/.last-backup" &&
+    { [ "$1" = false ] || cp "$folder/.last-backup" "$folder/last-good-backup.json"; } &&
     mv "$folder/.last-backup" "$folder/last-backup.json"
 }
 failed() {

@@ -5,6 +5,7 @@ import re
 import shutil
 import subprocess
 import tomllib
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Any
 
@@ -12,6 +13,8 @@ import pytest
 import yaml
 
 from steadfoot.core.settings import Settings
+from steadfoot.installation import record
+from steadfoot.installation.rotation import name_of, superseded
 
 ROOT = Path(__file__).parents[3]
 DEPLOY = ROOT / "deploy"
@@ -140,3 +143,52 @@ def test_systemd_reads_the_units() -> None:
 def test_every_script_is_read_by_a_plain_shell(path: Path) -> None:
     done = subprocess.run(["sh", "-n", str(path)], capture_output=True, text=True, check=False)
     assert done.returncode == 0, done.stderr
+
+
+def _stand_in(folder: Path, name: str, does: str) -> None:
+    tool = folder / name
+    tool.write_text(f"#!/bin/sh\n{does}\n")
+    tool.chmod(0o755)
+
+
+def _backup(folder: Path, psql: str) -> "subprocess.CompletedProcess[str]":
+    """Run the script with stand-ins for the database's tools; the drill runs it with the real ones."""
+    tools = folder / "tools"
+    tools.mkdir(exist_ok=True)
+    for name in ("createdb", "dropdb", "pg_restore"):
+        _stand_in(tools, name, "exit 0")
+    _stand_in(tools, "psql", psql)
+    env = {"PATH": f"{tools}:/usr/bin:/bin", "BACKUP_DIR": str(folder), "PGDATABASE": "steadfoot"}
+    return subprocess.run(["sh", str(DEPLOY / "postgresql" / "backup.sh")], env=env, capture_output=True, text=True)
+
+
+def test_the_backup_of_postgresql_keeps_what_the_others_keep_and_tells_of_it(tmp_path: Path) -> None:
+    start = datetime(2025, 1, 1, 2, 30, tzinfo=UTC)
+    names = [name_of(start + timedelta(days=night)).replace(".db", ".dump") for night in range(400)]
+    for name in [*names, "mine.dump"]:
+        (tmp_path / name).touch()
+    done = _backup(tmp_path, 'printf dump >"$BACKUP_DIR/.making.dump"; echo "alembic_version|1"')
+    assert done.returncode == 0, done.stderr
+    told = record.read(tmp_path, record.LAST_GOOD)
+    assert told is not None
+    assert (told.ok, told.size_bytes, told.verified_at is not None) == (True, 4, True)
+    kept = {path.name for path in tmp_path.glob("*.dump")}
+    assert kept == {*names, told.file, "mine.dump"} - set(superseded([*names, told.file]))
+
+
+@pytest.mark.parametrize(
+    "psql",
+    ["exit 1", 'echo "alembic_version|1"', 'printf dump >"$BACKUP_DIR/.making.dump"; echo "mine|1"']
+    + ['printf dump >"$BACKUP_DIR/.making.dump"; echo "event|$$"; echo "alembic_version|1"'],
+    ids=["no database", "no dump", "another's database", "rows are missing"],
+)
+def test_a_backup_of_postgresql_that_is_not_whole_is_loud(tmp_path: Path, psql: str) -> None:
+    done = _backup(tmp_path, psql)
+    assert done.returncode == 1
+    assert "No backup was made" in done.stderr
+    told = record.read(tmp_path)
+    assert told is not None
+    assert (told.ok, told.verified_at) == (False, None)
+    assert told.problem
+    assert record.read(tmp_path, record.LAST_GOOD) is None
+    assert not list(tmp_path.glob("*.dump"))
