@@ -4,6 +4,7 @@ import { ClientsPage } from './clients/ClientsPage';
 import { EditClientPage } from './clients/EditClientPage';
 import { NewClientPage } from './clients/NewClientPage';
 import { PhonesPage } from './clients/PhonesPage';
+import { custodyRoutes } from './custody/routes';
 import { editorRoutes } from './editor/routes';
 import { NotFound } from './NotFound';
 import { PersonPage } from './person/PersonPage';
@@ -31,6 +32,7 @@ export const routes: readonly Route[] = [
   { path: '/sources', page: SourcesPage, title: () => t('sourcesTitle') },
   { path: '/clients/:id/tests', page: TestsPage, title: () => t('tstTitle') },
   { path: '/clients/:id/trip', page: TripPage, title: () => t('trpTitle') },
+  ...custodyRoutes,
   ...editorRoutes,
 ];
 export const otherwise: Route = { path: '/', page: NotFound, title: () => t('notFoundTitle') };

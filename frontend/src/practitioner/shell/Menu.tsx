@@ -5,6 +5,8 @@ import { setTheme, theme } from '../../shared/theme';
 import { setUnitSystem, unitSystem } from '../../shared/units';
 import { LANGUAGES, language, setLanguage, type Language } from '../../shared/words/mechanism';
 import { me, signOut } from '../api/session';
+import { Link } from '../../shared/router';
+import { c } from '../custody/words';
 import { say } from '../parts/status';
 import { t } from '../words';
 
@@ -46,6 +48,7 @@ export function Menu() {
           options={[{ value: 'system', label: t('themeSystem') }, { value: 'light', label: t('themeLight') }, { value: 'dark', label: t('themeDark') }]} />
         <Select label={t('unitsLabel')} value={unitSystem.value} onChange={setUnitSystem}
           options={[{ value: 'metric', label: t('unitsMetric') }, { value: 'us', label: t('unitsUs') }]} />
+        {me.value && <p class="actions"><Link to="/practice/audit">{c('auditTitle')}</Link> <Link to="/practice/records">{c('retTitle')}</Link></p>}
         {me.value && <Button small onClick={() => void leave()}>{t('signOut')}</Button>}
       </div>
     </details>
