@@ -13,6 +13,7 @@ const GZIP_FROM_BYTES = 4 * 1024;
 export type Outcome =
   | { kind: 'reply'; reply: Reply }
   | { kind: 'revoked' }
+  | { kind: 'erased' }
   | { kind: 'waiting' }
   | { kind: 'smaller' }
   | { kind: 'later'; retryAfterMs: number };
@@ -75,7 +76,8 @@ async function outcomeOf(response: Response, nowMs: number): Promise<Outcome> {
   // Only the practice's own words count: a network's sign-in page may answer 401 or 403 as well.
   const code = await problemCode(response);
   if (code === 'pairing-not-confirmed') return { kind: 'waiting' };
-  return response.status === 401 && code !== null ? { kind: 'revoked' } : later;
+  if (response.status !== 401 || code === null) return later;
+  return { kind: code === 'record-erased' ? 'erased' : 'revoked' };
 }
 
 async function get<T>(fetch: Fetch, path: string, token: string, read: (text: string) => T | null): Promise<T | null> {

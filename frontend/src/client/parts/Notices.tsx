@@ -4,6 +4,7 @@ import { Link } from '../../shared/router';
 import { StorageTrouble } from '../screens/pair/parts';
 import { sharedWaits } from '../walkfile/shared';
 import { t } from '../words';
+import { Later } from './Later';
 
 /** What stands in the way of keeping or sending. Nothing when nothing does. */
 export function Notices() {
@@ -16,6 +17,7 @@ export function Notices() {
           {t('outdatedText')} <button type="button" class="link" onClick={() => location.reload()}>{t('reload')}</button>
         </p>
       )}
+      {connection.value === 'erased' && <Later load={() => import('../screens/me/erased')} />}
       {connection.value === 'revoked' && (
         <section class="sheet">
           <h2>{t('removedTitle')}</h2>

@@ -1,8 +1,8 @@
 /** After an erasure nothing of the person is left in this page either: neither what was read nor what was typed. */
-import { forgetDrafts } from '../api/drafts';
+import { forgetDraftsOf } from '../api/drafts';
 import { forgetAbout } from '../api/resource';
 
 export function forgetPerson(client: string): void {
   forgetAbout(client);
-  forgetDrafts();
+  forgetDraftsOf(client);
 }

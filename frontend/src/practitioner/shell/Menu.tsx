@@ -48,7 +48,7 @@ export function Menu() {
           options={[{ value: 'system', label: t('themeSystem') }, { value: 'light', label: t('themeLight') }, { value: 'dark', label: t('themeDark') }]} />
         <Select label={t('unitsLabel')} value={unitSystem.value} onChange={setUnitSystem}
           options={[{ value: 'metric', label: t('unitsMetric') }, { value: 'us', label: t('unitsUs') }]} />
-        {me.value && <p class="actions"><Link to="/practice/audit">{c('auditTitle')}</Link> <Link to="/practice/records">{c('retTitle')}</Link></p>}
+        {me.value && <p class="actions" onClick={() => element.current?.removeAttribute('open')}><Link to="/practice/audit">{c('auditTitle')}</Link> <Link to="/practice/records">{c('retTitle')}</Link></p>}
         {me.value && <Button small onClick={() => void leave()}>{t('signOut')}</Button>}
       </div>
     </details>
