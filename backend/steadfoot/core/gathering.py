@@ -22,7 +22,7 @@ class _Queue(Generic[T, R]):
 class Gathering(Generic[T, R]):
     """Collects calls while earlier ones are under way; nobody waits for company.
 
-    ``work`` answers a result or an exception for each call, in their order. It runs in the event loop's own thread pool:
+    ``work`` answers a result or an exception for each call, in their order. It runs in the event loop's own threads:
     those of the pool of requests may all be held by some that wait for the lock that it has.
     """
 
