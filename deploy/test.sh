@@ -40,5 +40,6 @@ step "stores and sync on PostgreSQL" \
   tests/features/audit/test_chain.py tests/features/custody/test_erase.py \
   tests/features/operation/test_schema.py tests/features/programs/test_publish.py \
   tests/features/programs/test_drafts_and_templates.py tests/features/trips/test_trip.py \
-  tests/sync/test_order.py tests/sync/test_transactions.py tests/sync/test_commit.py
+  tests/sync/test_order.py tests/sync/test_transactions.py tests/sync/test_commit.py \
+  tests/sync/test_together.py tests/sync/test_due.py
 summary
