@@ -5,7 +5,7 @@ from typing import Annotated
 from fastapi import APIRouter, Depends, Request, Response
 
 from steadfoot.core.database import ReadSession, WriteSession
-from steadfoot.identity import factor_store, factors, passkeys, service, sessions
+from steadfoot.identity import factor_store, factors, passkeys, service, sessions, store
 from steadfoot.identity.access import ByPractitioner, Now, PractitionerAccess, access_of
 from steadfoot.identity.account_schemas import ChallengeBody, PasskeyOptions, PasskeySignInBody, SignInBody
 from steadfoot.identity.cookies import COOKIE, known_key, remember, set_session
@@ -42,9 +42,15 @@ def me_of(access: PractitionerAccess) -> Me:
     )
 
 
+def _someone(session: ReadSession, email: str) -> Someone:
+    """Answer whose address it is, for the note of a refusal; asked whoever it is, so its time tells nothing."""
+    person = store.practitioner_by_email(session, email)
+    return Someone(person.practice_id, person.id) if person else Someone()
+
+
 def _proof(body: SignInBody, session: ReadSession, desk: ByDesk, request: Request) -> Proof:
     key = known_key(request, body.email)
-    with refusals_noted():
+    with refusals_noted(_someone(session, body.email)):
         person = service.check_password(session, body.email, body.password, key)
         return factors.check(session, desk, person, body.given(), passkeys.SIGN_IN, key)
 
@@ -56,7 +62,7 @@ def _passkey_proof(body: PasskeySignInBody, session: ReadSession, desk: ByDesk) 
 
 def _let_in(proof: Proof, session: WriteSession, desk: Desk, request: Request, response: Response) -> Me:
     person = proof.person
-    with refusals_noted():
+    with refusals_noted(Someone(person.practice_id, person.id)):
         factors.spend(session, proof, desk.now)
     token = sessions.open_session(session, person, desk.now, request.headers.get("User-Agent", ""))
     sessions.sign_out(session, request.cookies.get(COOKIE))
@@ -105,7 +111,7 @@ def post_challenge(
     """A challenge for a passkey: of the one whose address and password are given, else of whoever has one."""
     rows, about = [], ""
     if body is not None:
-        with refusals_noted():
+        with refusals_noted(_someone(session, body.email)):
             person = service.check_password(session, body.email, body.password, known_key(request, body.email))
         rows, about = list(factor_store.passkeys(session, person)), person.id
     options = passkeys.options_to_show(desk.keyring, desk.site, passkeys.SIGN_IN, about, rows, desk.now)
