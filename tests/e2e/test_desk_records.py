@@ -1,4 +1,4 @@
-"""The log, the export and the erasure on the desk, by keyboard where it matters; and what the person's phone then says."""
+"""The log, the export and the erasure on the desk, by keyboard where it matters; what the phone then says."""
 
 import io
 import json

@@ -11,10 +11,9 @@ import pytest
 from fastapi import FastAPI
 from fastapi.testclient import TestClient
 
-from steadfoot.core.ids import uuid7
-from steadfoot.identity.tables import Passkey
 from tests.builders import API, HOST, PASSWORD, House, Phone, circuit, content, season_plan, trip
 from tests.conftest import START
+from tests.features.access_roles import security_ids
 from tests.features.exercises.own import STANDING, own_body
 
 OPEN, BY_COOKIE, BY_PHONE, BY_EITHER = "open", "cookie", "phone", "either"
@@ -147,47 +146,6 @@ POLICY: dict[str, tuple[str, str]] = {
 }
 
 _NO_PASSKEY = {"id": "AAAA", "client_data": "AAAA", "authenticator_data": "AAAA", "signature": "AAAA"}
-OWNERS_ONLY = {
-    "listPeople",
-    "inviteColleague",
-    "withdrawColleague",
-    "changeColleague",
-    "resetSecondFactor",
-    "changePracticeSecurity",
-    "readAudit",
-    "verifyAudit",
-    "exportAuditTable",
-    "exportAuditChain",
-    "eraseClient",
-    "keepClient",
-    "setRetention",
-}
-OWN_ACCOUNT = {
-    "confirmSession",
-    "challengeConfirmation",
-    "changePassword",
-    "beginTotp",
-    "activateTotp",
-    "removeTotp",
-    "renewRecoveryCodes",
-    "beginPasskey",
-    "addPasskey",
-    "removePasskey",
-    "endSession",
-    "endSessions",
-}
-"""What everyone may do to their own account, in whatever role."""
-STORES_NOTHING = {
-    "checkProgram",
-    "layOutSeason",
-    "layOutTemplate",
-    "planSeason",
-    "previewExercise",
-    "printClassSheet",
-    "readRoute",
-    "resumeSeason",
-}
-"""Asked by POST, but only computed: a person who may only read may ask."""
 
 _WELL = {
     "regular_activity": True,
@@ -288,30 +246,6 @@ class Practice:
         return http.request(operation.method, path, json=body, headers=headers)
 
 
-def _security_ids(house: House, colleague_id: str) -> dict[str, str]:
-    """Answer ids of a session, a link, a colleague, and of a passkey of that colleague."""
-    link = {"email": f"ada@{MARKER.lower()}.example", "display_name": MARKER, "role": "practitioner"}
-    row = Passkey(
-        id=uuid7(house.clock()),
-        practice_id=house.practice_id,
-        practitioner_id=colleague_id,
-        credential_id="AAAA",
-        public_key="",
-        sign_count=0,
-        name=MARKER,
-        created_at=house.clock(),
-        last_used_at=None,
-    )
-    with house.app.state.database.write() as session:
-        session.add(row)
-    return {
-        "session_id": house.get("/account/sessions")["items"][0]["id"],
-        "colleague_invitation_id": house.post("/practice/invitations", link)["id"],
-        "practitioner_id": colleague_id,
-        "passkey_id": row.id,
-    }
-
-
 @pytest.fixture
 def practice(house: House) -> Practice:
     """A practice with a client, a program, a draft, a flag, messages and a phone that waits."""
@@ -343,7 +277,7 @@ def furnished(house: House) -> Practice:
     waiting = visitor.post(f"{API}/pairings", json={"code": house.invite(client_id, "link")["code"]}).json()
     flag = house.get("/flags")["items"][0]
     colleague = house.colleague("practitioner", f"lia@{MARKER.lower()}.example")
-    owner = _security_ids(house, colleague.practitioner_id)
+    owner = security_ids(house, colleague.practitioner_id, MARKER)
     ids = {
         "client_id": client_id,
         "device_id": phone.device_id,
