@@ -11,6 +11,7 @@ from playwright.sync_api import BrowserContext, Playwright, expect
 from tests.e2e.conftest import Server, phone_browser
 from tests.e2e.looking import faults
 from tests.e2e.test_desk_program import new_client, open_desk
+from tests.e2e.test_main_job import pairing_link
 
 pytestmark = pytest.mark.browser
 TARGET_PX = 44
@@ -20,12 +21,12 @@ def test_who_saw_it_a_copy_of_it_and_its_end(
     desk: BrowserContext, server: Server, playwright: Playwright, tmp_path: Path
 ) -> None:
     client_id = new_client(server)
-    url = server.call("POST", f"/clients/{client_id}/invitations", {"delivery": "in_person"})["url"]
     with phone_browser(playwright, tmp_path / "phone") as phone:
         mine = phone.pages[0]
-        mine.goto(url)
-        mine.get_by_role("button", name="Yes").click()
-        expect(mine.get_by_role("heading", level=1)).to_be_visible()
+        mine.goto(pairing_link(server, client_id))
+        for name in ("Go on", "Yes, this is me"):
+            mine.get_by_role("button", name=name).click()
+        expect(mine.get_by_role("link", name="Me")).to_be_visible()
         mine.goto(f"{server.address}/app/me")
         with mine.expect_download() as own:
             mine.get_by_role("button", name="Download my data").click()
