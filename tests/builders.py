@@ -16,6 +16,7 @@ from steadfoot.identity import service as identity
 PASSWORD = "five huts over one ridge"
 ZONE = "Europe/Vienna"
 API = "/api/v1"
+HOST = "https://testserver"
 
 
 @dataclass
@@ -96,7 +97,7 @@ class House:
 
     def pair(self, client_id: str) -> Phone:
         """Pair a phone in person."""
-        visitor = TestClient(self.app, base_url="https://testserver")
+        visitor = TestClient(self.app, base_url=HOST)
         response = visitor.post(f"{API}/pairings", json={"code": self.invite(client_id)["code"]})
         assert response.status_code == 201, response.text
         return Phone(visitor, response.json()["token"], response.json()["device_id"], self.clock)
@@ -123,7 +124,7 @@ def found_house(app: FastAPI, clock: Callable[[], datetime], name: str, email: s
         practice = identity.create_practice(session, name, ZONE, clock())
         person = identity.add_practitioner(session, practice, email, "Maren Brandvold", PASSWORD, clock())
         practice_id, practitioner_id = practice.id, person.id
-    http = TestClient(app, base_url="https://testserver")
+    http = TestClient(app, base_url=HOST)
     response = http.post(f"{API}/sign-in", json={"email": email, "password": PASSWORD})
     assert response.status_code == 200, response.text
     yield House(http, app, clock, practice_id, practitioner_id)

@@ -103,6 +103,7 @@ def _desk_paths(demo: Demo) -> dict[str, str]:
     emil, marek = people["Emil Tarrow"], people["Marek Sorrel"]
     return {
         "caseload": "/desk/",
+        "status": "/desk/practice/status",
         "clients": "/desk/clients",
         "new client": "/desk/clients/new",
         "person": f"/desk/clients/{emil}",
@@ -132,6 +133,7 @@ def _desk_paths(demo: Demo) -> dict[str, str]:
 
 DESK_SCREENS = [
     "caseload",
+    "status",
     "clients",
     "new client",
     "person",

@@ -11,6 +11,13 @@ OWNERS_ONLY = {
     "changeColleague",
     "resetSecondFactor",
     "changePracticeSecurity",
+    "readAudit",
+    "verifyAudit",
+    "exportAuditTable",
+    "exportAuditChain",
+    "eraseClient",
+    "keepClient",
+    "setRetention",
 }
 OWN_ACCOUNT = {
     "confirmSession",

@@ -58,7 +58,7 @@ def post_colleague(
     body: ColleagueBody, access: ByConfirmed, session: WriteSession, at: Now, request: Request
 ) -> ColleagueLink:
     """A link by which a colleague joins, once, within three days. An earlier one for this address is dead."""
-    return people.invite(session, access, body, request.app.state.settings.address(), at)
+    return people.invite(session, access, body, request.app.state.settings.practice_address(), at)
 
 
 @router.delete("/practice/invitations/{colleague_invitation_id}", operation_id="withdrawColleague", status_code=204)

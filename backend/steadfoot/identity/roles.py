@@ -53,6 +53,13 @@ OWNER_ONLY = frozenset(
         "changeColleague",
         "resetSecondFactor",
         "changePracticeSecurity",
+        "readAudit",
+        "verifyAudit",
+        "exportAuditTable",
+        "exportAuditChain",
+        "eraseClient",
+        "keepClient",
+        "setRetention",
     }
 )
 SETTING_UP = OWN_ACCOUNT | {"readMe", "readAccount", "listSessions"}

@@ -7,6 +7,7 @@ from fastapi import APIRouter, Depends, Header, Request, Response
 from fastapi.concurrency import run_in_threadpool
 from fastapi.responses import StreamingResponse
 
+from steadfoot.audit import service as audit
 from steadfoot.core.database import ReadSession, WriteSession, after_commit
 from steadfoot.core.limits import Limiter
 from steadfoot.identity import account_routes, pairing, people_routes, service, sign_in_routes, store
@@ -67,7 +68,9 @@ def get_clients(access: ByPractitioner, session: ReadSession) -> ClientList:
 @router.post("/clients", operation_id="createClient", tags=["clients"], status_code=201)
 def post_client(body: ClientBody, access: ByPractitioner, session: WriteSession, at: Now) -> ClientOut:
     """Take on a client."""
-    return _client_out(service.create_client(session, access, body, at))
+    client = service.create_client(session, access, body, at)
+    audit.about(session, client.id)
+    return _client_out(client)
 
 
 @router.get("/clients/{client_id}", operation_id="readClient", tags=["clients"])

@@ -1,6 +1,6 @@
 """Signing in, clients of a practice, and the way other steps reach identity."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -10,12 +10,12 @@ from steadfoot.core.ids import uuid7
 from steadfoot.core.limits import Limiter
 from steadfoot.core.problems import Conflict, NotSignedIn, Stale, not_found
 from steadfoot.identity import feed, passwords, store
-from steadfoot.identity.access import PractitionerAccess
+from steadfoot.identity.access import SESSION_LIMIT, PractitionerAccess
 from steadfoot.identity.feed import announce, changes_since
 from steadfoot.identity.roles import Role
 from steadfoot.identity.schemas import ClientBody, ClientPatch
-from steadfoot.identity.store import active_client_rows, device_rows
-from steadfoot.identity.tables import Client, Practice, Practitioner
+from steadfoot.identity.store import active_client_rows, device_rows, lock_client, newest_contacts, phone_digests
+from steadfoot.identity.tables import Client, ErasedPhone, Practice, Practitioner
 
 __all__ = [
     "EMERGENCY_TEXT",
@@ -33,8 +33,11 @@ __all__ = [
     "epoch_of",
     "every_client",
     "last_heard_at",
+    "lock_client",
     "lock_device",
     "mark_heard",
+    "newest_contacts",
+    "phone_digests",
     "practitioner_names",
     "renew_epoch",
     "update_client",
@@ -214,13 +217,9 @@ def last_heard_at(session: Session, practice_id: str, client_id: str) -> datetim
     return max((time for time in times if time is not None), default=None)
 
 
-def lock_device(session: Session, practice_id: str, client_id: str, device_id: str) -> int:
-    """Hold the client's row until the transaction ends; answer the end of the phone's gapless numbers.
-
-    Two batches of one client at once would each fold without seeing the other's events.
-    """
-    store.lock_client(session, practice_id, client_id)
-    device = store.device(session, practice_id, device_id)
+def lock_device(session: Session, practice_id: str, device_id: str) -> int:
+    """Hold the phone's row until the transaction ends; answer the end of its gapless numbers."""
+    device = store.lock_device(session, practice_id, device_id)
     if device is None:
         raise not_found("phone")
     return device.acknowledged_through
@@ -250,3 +249,34 @@ def renew_epoch(session: Session, now: datetime) -> str:
 def practitioner_names(session: Session, practice_id: str) -> dict[str, str]:
     """Answer the display name of every practitioner of the practice by id."""
     return {person.id: person.display_name for person in store.practitioners(session, practice_id)}
+
+
+def forget_dead_sessions(session: Session, now: datetime) -> None:
+    """Delete what is left of sessions that are too old to be used."""
+    for row in store.sign_ins_before(session, now - SESSION_LIMIT):
+        session.delete(row)
+
+
+def practice_name(session: Session, practice_id: str) -> str:
+    """Answer the practice's name."""
+    return store.practice(session, practice_id).name
+
+
+def has_practice(session: Session, practice_id: str) -> bool:
+    """Answer whether this database has the practice."""
+    return session.get(Practice, practice_id) is not None
+
+
+def set_archived(session: Session, client: Client, at: datetime | None) -> None:
+    """Take a client out of the caseload, or bring them back with None. Who is archived stays so since then."""
+    client.archived_at = None if at is None else client.archived_at or at
+    client.version += 1
+    session.add(client)
+    session.flush()
+
+
+def remember_erased_phones(session: Session, practice_id: str, digests: Iterable[str], now: datetime) -> None:
+    """Keep the digests of keys whose client's record is gone, so that the phones can be told."""
+    for digest in sorted(digests):
+        if store.erased_phone(session, digest) is None:
+            session.add(ErasedPhone(token_digest=digest, practice_id=practice_id, erased_at=now))

@@ -4,6 +4,8 @@ from typing import Annotated
 
 from fastapi import APIRouter, Depends, Request, Response
 
+from steadfoot.audit.service import Actor, ActorKind
+from steadfoot.audit.trail import set_actor
 from steadfoot.core.database import ReadSession, WriteSession
 from steadfoot.identity import factor_store, factors, passkeys, service, sessions, store
 from steadfoot.identity.access import ByPractitioner, Now, PractitionerAccess, access_of
@@ -19,7 +21,7 @@ router = APIRouter(tags=["sign-in"])
 def desk_of(request: Request, at: Now) -> Desk:
     """Answer what checking a second factor needs of this installation."""
     state = request.app.state
-    return Desk(state.keyring, passkeys.site_of(state.settings.address()), at)
+    return Desk(state.keyring, passkeys.site_of(state.settings.practice_address()), at)
 
 
 ByDesk = Annotated[Desk, Depends(desk_of)]
@@ -42,15 +44,21 @@ def me_of(access: PractitionerAccess) -> Me:
     )
 
 
-def _someone(session: ReadSession, email: str) -> Someone:
-    """Answer whose address it is, for the note of a refusal; asked whoever it is, so its time tells nothing."""
+def _tried(session: ReadSession, request: Request, email: str) -> Someone:
+    """Answer whose address it is: whoever tries, that practice has it in its log; for an unknown address nobody's.
+
+    Asked whoever it is, so that its time tells nothing.
+    """
     person = store.practitioner_by_email(session, email)
-    return Someone(person.practice_id, person.id) if person else Someone()
+    if person is None:
+        return Someone()
+    set_actor(request, Actor(ActorKind.NOBODY, person.practice_id, person.id))
+    return Someone(person.practice_id, person.id)
 
 
 def _proof(body: SignInBody, session: ReadSession, desk: ByDesk, request: Request) -> Proof:
     key = known_key(request, body.email)
-    with refusals_noted(_someone(session, body.email)):
+    with refusals_noted(_tried(session, request, body.email)):
         person = service.check_password(session, body.email, body.password, key)
         return factors.check(session, desk, person, body.given(), passkeys.SIGN_IN, key)
 
@@ -62,6 +70,7 @@ def _passkey_proof(body: PasskeySignInBody, session: ReadSession, desk: ByDesk) 
 
 def _let_in(proof: Proof, session: WriteSession, desk: Desk, request: Request, response: Response) -> Me:
     person = proof.person
+    set_actor(request, Actor(ActorKind.PRACTITIONER, person.practice_id, person.id))
     with refusals_noted(Someone(person.practice_id, person.id)):
         factors.spend(session, proof, desk.now)
     token = sessions.open_session(session, person, desk.now, request.headers.get("User-Agent", ""))
@@ -111,7 +120,7 @@ def post_challenge(
     """A challenge for a passkey: of the one whose address and password are given, else of whoever has one."""
     rows, about = [], ""
     if body is not None:
-        with refusals_noted(_someone(session, body.email)):
+        with refusals_noted(_tried(session, request, body.email)):
             person = service.check_password(session, body.email, body.password, known_key(request, body.email))
         rows, about = list(factor_store.passkeys(session, person)), person.id
     options = passkeys.options_to_show(desk.keyring, desk.site, passkeys.SIGN_IN, about, rows, desk.now)
@@ -129,5 +138,6 @@ def post_sign_out(request: Request, session: WriteSession, response: Response) -
     """End this session, here and on the server."""
     person = sessions.sign_out(session, request.cookies.get(COOKIE))
     if person is not None:
+        set_actor(request, Actor(ActorKind.PRACTITIONER, person.practice_id, person.id))
         security_event(session, Someone(person.practice_id, person.id), Kind.SIGNED_OUT)
     response.delete_cookie(COOKIE, path="/", secure=True, httponly=True, samesite="strict")

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from datetime import datetime
 from typing import NamedTuple
 
-from sqlalchemy import update
+from sqlalchemy import func, or_, update
 from sqlmodel import Session, col, select
 
 from steadfoot.core.database import plain_rows, scoped
@@ -14,6 +14,7 @@ from steadfoot.identity.tables import (
     Client,
     ColleagueInvitation,
     Device,
+    ErasedPhone,
     Invitation,
     Pairing,
     Practice,
@@ -55,14 +56,24 @@ def sign_ins(session: Session, practice_id: str, practitioner_id: str) -> Sequen
     return session.exec(query.order_by(col(SignIn.created_at))).all()
 
 
+def sign_ins_before(session: Session, instant: datetime) -> Sequence[SignIn]:
+    """Answer sessions of all practices that were opened before an instant: upkeep belongs to no practice."""
+    return session.exec(select(SignIn).where(SignIn.created_at < instant)).all()
+
+
 def client(session: Session, practice_id: str, client_id: str) -> Client | None:
     """Answer a client of the practice."""
     return session.exec(scoped(Client, practice_id).where(Client.id == client_id)).first()
 
 
-def lock_client(session: Session, practice_id: str, client_id: str) -> None:
-    """Lock a client's row until the transaction ends; SQLite has locked the whole database by then."""
-    session.exec(scoped(Client, practice_id).where(Client.id == client_id).with_for_update()).first()
+def lock_client(session: Session, practice_id: str, client_id: str, *, pass_over: bool = False) -> bool:
+    """Lock a client's row until the transaction ends; SQLite has locked the whole database by then.
+
+    ``key_share``: rows that only point to the client, such as its events, may be added meanwhile. With ``pass_over``
+    the answer is False, at once, where another transaction holds the row.
+    """
+    query = select(Client.id).where(Client.practice_id == practice_id, Client.id == client_id)
+    return session.exec(query.with_for_update(key_share=True, skip_locked=pass_over)).first() is not None
 
 
 def clients(session: Session, practice_id: str) -> Sequence[Client]:
@@ -181,6 +192,12 @@ def device_rows(session: Session, practice_id: str) -> list[DeviceRow]:
     return plain_rows(session, Device, DeviceRow, practice_id, order_by=(col(Device.id),))
 
 
+def lock_device(session: Session, practice_id: str, device_id: str) -> Device | None:
+    """Answer a phone of the practice, and hold its row until the transaction ends."""
+    query = scoped(Device, practice_id).where(Device.id == device_id).with_for_update(key_share=True)
+    return session.exec(query.execution_options(populate_existing=True)).first()
+
+
 def device(session: Session, practice_id: str, device_id: str) -> Device | None:
     """Answer a phone of the practice."""
     return session.exec(scoped(Device, practice_id).where(Device.id == device_id)).first()
@@ -244,3 +261,33 @@ def renew_epoch(session: Session, now: datetime) -> str:
     row.value = uuid7(now)
     session.add(row)
     return row.value
+
+
+def newest_contacts(session: Session, practice_id: str | None) -> Sequence[tuple[datetime, datetime | None]]:
+    """Answer, for each client with a phone, when the newest was paired and when any of them was last heard.
+
+    Of one practice, or of all for None. A phone that was unpaired or not confirmed does not count, nor does a client
+    who is archived.
+    """
+    query = (
+        select(func.max(Device.paired_at), func.max(Device.last_heard_at))
+        .join(Client, col(Client.id) == col(Device.client_id))
+        .outerjoin(Pairing, col(Pairing.device_id) == col(Device.id))
+        .where(col(Device.revoked_at).is_(None), col(Client.archived_at).is_(None))
+        .where(or_(col(Pairing.id).is_(None), col(Pairing.confirmed_at).is_not(None)))
+        .group_by(col(Device.client_id))
+    )
+    if practice_id is not None:
+        query = query.where(Device.practice_id == practice_id)
+    return session.exec(query).all()
+
+
+def erased_phone(session: Session, digest: str) -> ErasedPhone | None:
+    """Answer the mark of a phone whose client's record was erased."""
+    return session.exec(select(ErasedPhone).where(ErasedPhone.token_digest == digest)).first()
+
+
+def phone_digests(session: Session, practice_id: str, client_id: str) -> Sequence[str]:
+    """Answer the digests of the keys of a client's phones."""
+    query = select(Device.token_digest).where(Device.practice_id == practice_id, Device.client_id == client_id)
+    return session.exec(query.order_by(Device.token_digest)).all()

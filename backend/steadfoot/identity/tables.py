@@ -201,3 +201,13 @@ class ServerEpoch(Table, table=True):
 
     id: int = Field(primary_key=True)
     value: str = Field(max_length=36)
+
+
+class ErasedPhone(Table, table=True):
+    """The digest of a key whose client's record was erased: the phone is told so, and not that it is unknown."""
+
+    __tablename__ = "erased_phone"
+
+    token_digest: str = Field(primary_key=True, max_length=64)
+    practice_id: str = Field(foreign_key="practice.id", index=True, max_length=36)
+    erased_at: datetime

@@ -248,6 +248,86 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/audit": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Audit
+         * @description Who saw and did what, newest first.
+         */
+        get: operations["readAudit"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/audit/chain": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Chain
+         * @description Whether every row follows from the one before, and the head to note elsewhere.
+         */
+        get: operations["verifyAudit"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/audit/rows.csv": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Table
+         * @description The rows as a table; no cell can be taken for a formula.
+         */
+        get: operations["exportAuditTable"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/audit/rows.jsonl": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Lines
+         * @description The whole chain, a row a line, as an outsider needs it to check it.
+         */
+        get: operations["exportAuditChain"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/caseload": {
         parameters: {
             query?: never;
@@ -391,6 +471,34 @@ export interface paths {
         put?: never;
         post?: never;
         delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/erasure": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Erasure
+         * @description What would go with a client's record, and whether that is asked for.
+         */
+        get: operations["readErasure"];
+        put?: never;
+        /**
+         * Post Erasure
+         * @description Erase a client's record at once, or archive it and erase it later. The person's name confirms it.
+         */
+        post: operations["eraseClient"];
+        /**
+         * Delete Erasure
+         * @description Take back an erasure whose day has not come.
+         */
+        delete: operations["keepClient"];
         options?: never;
         head?: never;
         patch?: never;
@@ -710,6 +818,26 @@ export interface paths {
          * @description Sign go, adapt or defer with the reasons; kept as signed, with everything that it rested on.
          */
         post: operations["signReadiness"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/record.zip": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Record
+         * @description Everything that is held of a client, for programs and for people.
+         */
+        get: operations["exportRecord"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -1530,6 +1658,26 @@ export interface paths {
         patch: operations["changePracticeSecurity"];
         trace?: never;
     };
+    "/api/v1/practice/status": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Status
+         * @description How the installation stands: database, disk, backups, phones, what waits, the address; and what to do.
+         */
+        get: operations["readInstallation"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/practice/welcomes": {
         parameters: {
             query?: never;
@@ -1544,6 +1692,50 @@ export interface paths {
          * @description Whose practice a colleague's link leads to; the link stays good. Posted, so that no log has its code.
          */
         post: operations["readWelcome"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/record.zip": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Own Record
+         * @description Everything that the practice holds of this phone's client.
+         */
+        get: operations["exportOwnRecord"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/retention": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Retention
+         * @description How long records are kept, who is past that time, and what is to be erased.
+         */
+        get: operations["readRetention"];
+        /**
+         * Put Retention
+         * @description Say how long records of archived clients are kept. Nothing is erased by it.
+         */
+        put: operations["setRetention"];
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -1808,8 +2000,8 @@ export interface paths {
             cookie?: never;
         };
         /**
-         * Metrics
-         * @description Counts for an operator.
+         * Get Metrics
+         * @description Counts for an operator; to anybody else there is no such page.
          */
         get: operations["readMetrics"];
         put?: never;
@@ -1876,6 +2068,24 @@ export interface components {
          * @enum {string}
          */
         Action: "acknowledge" | "ease_off" | "hold" | "message" | "clear" | "close";
+        /**
+         * ActorKind
+         * @description Who acted.
+         * @enum {string}
+         */
+        ActorKind: "practitioner" | "phone" | "nobody" | "server";
+        /**
+         * AddressOut
+         * @description The address that phones are told; ``looked_at`` is None before the server has looked at it from outside.
+         */
+        AddressOut: {
+            /** Certificate Until */
+            certificate_until: string | null;
+            /** Looked At */
+            looked_at: string | null;
+            /** Url */
+            url: string;
+        };
         /**
          * AdherenceOut
          * @description Adherence of one client from one day to another.
@@ -2044,6 +2254,56 @@ export interface components {
             wrist?: number | null;
         };
         /**
+         * AuditPage
+         * @description Rows, newest first.
+         */
+        AuditPage: {
+            /** Clients */
+            clients: components["schemas"]["Named"][];
+            /** Items */
+            items: components["schemas"]["AuditRow"][];
+            /**
+             * Next
+             * @description Ask again with this as `below` for older rows; null: these are the last.
+             */
+            next: number | null;
+            /** Practitioners */
+            practitioners: components["schemas"]["Named"][];
+        };
+        /**
+         * AuditRow
+         * @description One act, with the names that its ids have today; null where nobody has that id any more.
+         */
+        AuditRow: {
+            /**
+             * Action
+             * @description An operation's id of this document, or a job's name.
+             */
+            action: string;
+            /** Actor Id */
+            actor_id: string | null;
+            actor_kind: components["schemas"]["ActorKind"];
+            /** Actor Name */
+            actor_name: string | null;
+            /**
+             * At
+             * Format: date-time
+             */
+            at: string;
+            /** Number */
+            number: number;
+            outcome: components["schemas"]["Outcome"];
+            /** Subject Id */
+            subject_id: string | null;
+            /** Subject Name */
+            subject_name: string | null;
+            /**
+             * Times
+             * @description How many calls the row stands for: more than one in a flood of refusals.
+             */
+            times: number;
+        };
+        /**
          * Away
          * @description Days without any session, both ends included.
          */
@@ -2058,6 +2318,22 @@ export interface components {
              * Format: date
              */
             last: string;
+        };
+        /**
+         * BackupOut
+         * @description The last good backup and the last attempt; ``problem`` is why that one failed, in English, or empty.
+         */
+        BackupOut: {
+            /** Made At */
+            made_at: string | null;
+            /** Problem */
+            problem: string;
+            /** Size Bytes */
+            size_bytes: number | null;
+            /** Tried At */
+            tried_at: string | null;
+            /** Verified At */
+            verified_at: string | null;
         };
         /**
          * Because
@@ -2172,6 +2448,28 @@ export interface components {
          * @enum {string}
          */
         Caution: "symptom" | "clearance_required" | "clearance_recommended" | "not_screened" | "open_findings";
+        /**
+         * ChainState
+         * @description Whether the practice's chain is whole, as walked just now.
+         */
+        ChainState: {
+            /**
+             * Broken At
+             * @description Number of the first row that does not fit.
+             */
+            broken_at: number | null;
+            /**
+             * Head
+             * @description Digest of the newest row: note it where this server cannot write.
+             */
+            head: string;
+            /** Rows */
+            rows: number;
+            /** Whole */
+            whole: boolean;
+            /** Why */
+            why: string;
+        };
         /**
          * ChallengeBody
          * @description Whose passkeys may answer, by address and password; without them any that verifies its holder.
@@ -2643,6 +2941,23 @@ export interface components {
             threshold_m: number;
         };
         /**
+         * DatabaseOut
+         * @description Kind and size; ``log_bytes`` is SQLite's write-ahead log.
+         */
+        DatabaseOut: {
+            /**
+             * Kind
+             * @enum {string}
+             */
+            kind: "sqlite" | "postgresql";
+            /** Log Bytes */
+            log_bytes: number | null;
+            /** Schema Revision */
+            schema_revision: string;
+            /** Size Bytes */
+            size_bytes: number;
+        };
+        /**
          * DayDemandOut
          * @description What a day asks, all its legs together.
          */
@@ -2884,6 +3199,16 @@ export interface components {
             waiting: components["schemas"]["WaitingMark"] | null;
         };
         /**
+         * DiskOut
+         * @description The disk on which the data folder lies.
+         */
+        DiskOut: {
+            /** Free Bytes */
+            free_bytes: number;
+            /** Total Bytes */
+            total_bytes: number;
+        };
+        /**
          * Doubt
          * @description Why an item is less sure than it looks.
          * @enum {string}
@@ -2966,6 +3291,26 @@ export interface components {
             items: components["schemas"]["DrawingOut"][];
         };
         /**
+         * Due
+         * @description An archived client who is past the practice's time.
+         */
+        Due: {
+            /**
+             * Archived At
+             * Format: date-time
+             */
+            archived_at: string;
+            /** Client Id */
+            client_id: string;
+            /** Display Name */
+            display_name: string;
+            /**
+             * Due Since
+             * Format: date-time
+             */
+            due_since: string;
+        };
+        /**
          * EnergyOut
          * @description Energy in kcal with the band of the models that hold, rates in MET and beside the six-minute walk.
          */
@@ -2994,6 +3339,70 @@ export interface components {
             unknown_m: number;
             /** Zigzag M */
             zigzag_m: number;
+        };
+        /**
+         * ErasureBody
+         * @description The person's name, typed to confirm.
+         */
+        ErasureBody: {
+            /** Name */
+            name: string;
+            when: components["schemas"]["When"];
+        };
+        /**
+         * ErasureDone
+         * @description What came of it: erased, or to be erased.
+         */
+        ErasureDone: {
+            asked: components["schemas"]["ErasureOut"] | null;
+            /** Erased */
+            erased: boolean;
+        };
+        /**
+         * ErasureOut
+         * @description An erasure that is asked for.
+         */
+        ErasureOut: {
+            /**
+             * Asked At
+             * Format: date-time
+             */
+            asked_at: string;
+            /** Client Id */
+            client_id: string;
+            /**
+             * Due At
+             * Format: date-time
+             */
+            due_at: string;
+        };
+        /**
+         * ErasureState
+         * @description What goes with a record, in numbers, and what stays.
+         */
+        ErasureState: {
+            asked: components["schemas"]["ErasureOut"] | null;
+            /** Entries */
+            entries: number;
+            /**
+             * Log Rows Kept
+             * @description Rows of the log stay, with ids that then name nobody.
+             */
+            log_rows_kept: number;
+            /** Messages */
+            messages: number;
+            /** Notes */
+            notes: number;
+            /** Phones */
+            phones: number;
+            /** Programs */
+            programs: number;
+            /** Screenings */
+            screenings: number;
+            /** Tests */
+            tests: number;
+            /** Undo Days */
+            undo_days: number;
         };
         /**
          * EvidenceKind
@@ -3588,10 +3997,27 @@ export interface components {
                 number
             ];
         };
-        /** HTTPValidationError */
-        HTTPValidationError: {
-            /** Detail */
-            detail?: components["schemas"]["ValidationError"][];
+        /**
+         * InstallationOut
+         * @description How the installation stands. Without notices, all is well.
+         */
+        InstallationOut: {
+            address: components["schemas"]["AddressOut"];
+            /**
+             * As Of
+             * Format: date-time
+             */
+            as_of: string;
+            backup: components["schemas"]["BackupOut"];
+            database: components["schemas"]["DatabaseOut"];
+            disk: components["schemas"]["DiskOut"];
+            /** Notices */
+            notices: components["schemas"]["NoticeOut"][];
+            phones: components["schemas"]["PhonesOut"];
+            /** Version */
+            version: string;
+            /** Waiting */
+            waiting: components["schemas"]["WaitingOut"][];
         };
         /**
          * Intensity
@@ -4040,6 +4466,16 @@ export interface components {
             working: string[];
         };
         /**
+         * Named
+         * @description Somebody to choose by.
+         */
+        Named: {
+            /** Id */
+            id: string;
+            /** Name */
+            name: string;
+        };
+        /**
          * NewPasskey
          * @description What a browser made, and what its owner calls it.
          */
@@ -4067,6 +4503,19 @@ export interface components {
             event_id: string;
             /** Text */
             text: string;
+        };
+        /**
+         * NoticeOut
+         * @description Something to do.
+         */
+        NoticeOut: {
+            /**
+             * Code
+             * @enum {string}
+             */
+            code: "backup_none" | "backup_failed" | "backup_old" | "disk_low" | "kept_aside" | "work_waits" | "address_insecure" | "certificate_unreachable" | "certificate_untrusted" | "certificate_ends" | "database_unverified";
+            /** Urgent */
+            urgent: boolean;
         };
         /**
          * NumberOut
@@ -4122,6 +4571,12 @@ export interface components {
             /** Items */
             items: components["schemas"]["OpenSession"][];
         };
+        /**
+         * Outcome
+         * @description What became of it.
+         * @enum {string}
+         */
+        Outcome: "done" | "not_signed_in" | "not_allowed" | "not_found" | "too_many" | "failed";
         /**
          * Overview
          * @description One client whole.
@@ -4501,6 +4956,18 @@ export interface components {
          */
         Phase: "build" | "lighter" | "taper";
         /**
+         * PhonesOut
+         * @description Clients with a phone, and how many of them were not heard for ``silent_days`` days.
+         */
+        PhonesOut: {
+            /** Clients */
+            clients: number;
+            /** Silent */
+            silent: number;
+            /** Silent Days */
+            silent_days: number;
+        };
+        /**
          * PickBody
          * @description One way of doing a movement; its dose is the library's usual one.
          */
@@ -4852,6 +5319,23 @@ export interface components {
             movement: components["schemas"]["Movement"];
             /** Svg */
             svg: string;
+        };
+        /**
+         * Problem
+         * @description An error (RFC 9457): code is for programs, detail for people; errors names each field.
+         */
+        Problem: {
+            code: string;
+            detail: string;
+            errors?: {
+                code?: string;
+                detail?: string;
+                pointer?: string;
+            }[];
+            instance?: string;
+            status: number;
+            title: string;
+            type: string;
         };
         /**
          * ProblemOut
@@ -5610,6 +6094,38 @@ export interface components {
              */
             keeps_percent: number;
             season: components["schemas"]["SeasonPlan-Output"];
+        };
+        /**
+         * RetentionBody
+         * @description Years after archiving, or null: kept until someone decides. It must be said; there is no default.
+         */
+        RetentionBody: {
+            /** Years */
+            years: number | null;
+        };
+        /**
+         * RetentionOut
+         * @description How long records are kept, and what is due.
+         */
+        RetentionOut: {
+            /**
+             * Chosen At
+             * @description null: nobody has chosen yet.
+             */
+            chosen_at: string | null;
+            /** Due */
+            due: components["schemas"]["Due"][];
+            /** Erasures */
+            erasures: components["schemas"]["ErasureOut"][];
+            /**
+             * Names
+             * @description Names of archived clients by id.
+             */
+            names: {
+                [key: string]: string;
+            };
+            /** Years */
+            years: number | null;
         };
         /**
          * RetryOut
@@ -6864,19 +7380,6 @@ export interface components {
              */
             version: number;
         };
-        /** ValidationError */
-        ValidationError: {
-            /** Context */
-            ctx?: Record<string, never>;
-            /** Input */
-            input?: unknown;
-            /** Location */
-            loc: (string | number)[];
-            /** Message */
-            msg: string;
-            /** Error Type */
-            type: string;
-        };
         /**
          * Variant
          * @description One rung of the ladder.
@@ -6988,6 +7491,18 @@ export interface components {
             check_number: string;
             /** Pairing Id */
             pairing_id: string;
+        };
+        /**
+         * WaitingOut
+         * @description A queue of this practice.
+         */
+        WaitingOut: {
+            /** Name */
+            name: string;
+            /** Number */
+            number: number;
+            /** Oldest At */
+            oldest_at: string | null;
         };
         /**
          * WaitingPairing
@@ -7221,6 +7736,12 @@ export interface components {
             role: components["schemas"]["Role"];
         };
         /**
+         * When
+         * @description When a record is erased: at once, or after days in which that can be taken back.
+         * @enum {string}
+         */
+        When: "now" | "later";
+        /**
          * Withdrawn
          * @description A slip that was taken back; it stays on record and shows nowhere.
          */
@@ -7271,7 +7792,98 @@ export interface components {
             worst_7d: number;
         };
     };
-    responses: never;
+    responses: {
+        /** @description The request cannot be read. */
+        400: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Not signed in. */
+        401: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Not allowed, or from another site. */
+        403: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description There is no such thing in this practice. */
+        404: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Not possible in this state. */
+        409: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Someone else changed it first. */
+        412: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description More bytes than are taken. */
+        413: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Understood, but not acceptable. */
+        422: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Too many tries; Retry-After says when again. */
+        429: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description The database cannot be had for the moment; Retry-After says when again. */
+        503: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+    };
     parameters: never;
     requestBodies: never;
     headers: never;
@@ -7297,6 +7909,9 @@ export interface operations {
                     "application/json": components["schemas"]["AccountOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     challengeConfirmation: {
@@ -7317,6 +7932,10 @@ export interface operations {
                     "application/json": components["schemas"]["PasskeyOptions"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     confirmSession: {
@@ -7339,15 +7958,12 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     beginPasskey: {
@@ -7368,6 +7984,10 @@ export interface operations {
                     "application/json": components["schemas"]["PasskeyOptions"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     addPasskey: {
@@ -7392,15 +8012,12 @@ export interface operations {
                     "application/json": components["schemas"]["RecoveryCodes"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     removePasskey: {
@@ -7421,15 +8038,12 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     changePassword: {
@@ -7452,15 +8066,12 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     renewRecoveryCodes: {
@@ -7481,6 +8092,10 @@ export interface operations {
                     "application/json": components["schemas"]["RecoveryCodes"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     listSessions: {
@@ -7501,6 +8116,9 @@ export interface operations {
                     "application/json": components["schemas"]["OpenSessions"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     endSessions: {
@@ -7521,15 +8139,11 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     endSession: {
@@ -7550,15 +8164,12 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     beginTotp: {
@@ -7579,6 +8190,10 @@ export interface operations {
                     "application/json": components["schemas"]["TotpBegun"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     removeTotp: {
@@ -7597,6 +8212,10 @@ export interface operations {
                 };
                 content?: never;
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     activateTotp: {
@@ -7621,15 +8240,117 @@ export interface operations {
                     "application/json": components["schemas"]["RecoveryCodes"];
                 };
             };
-            /** @description Validation Error */
-            422: {
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    readAudit: {
+        parameters: {
+            query?: {
+                /** @description Only rows with a lower number. */
+                below?: number | null;
+                client_id?: string | null;
+                /** @description A day of the practice's time zone. */
+                day?: string | null;
+                practitioner_id?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
                 headers: {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/json": components["schemas"]["AuditPage"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    verifyAudit: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ChainState"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
+        };
+    };
+    exportAuditTable: {
+        parameters: {
+            query?: {
+                client_id?: string | null;
+                day?: string | null;
+                practitioner_id?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": unknown;
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    exportAuditChain: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/x-ndjson": unknown;
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     readCaseload: {
@@ -7650,6 +8371,9 @@ export interface operations {
                     "application/json": components["schemas"]["Caseload"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     printClassSheet: {
@@ -7674,15 +8398,12 @@ export interface operations {
                     "application/pdf": unknown;
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listClients: {
@@ -7703,6 +8424,9 @@ export interface operations {
                     "application/json": components["schemas"]["ClientList"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     createClient: {
@@ -7727,15 +8451,12 @@ export interface operations {
                     "application/json": components["schemas"]["ClientOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readClient: {
@@ -7758,15 +8479,11 @@ export interface operations {
                     "application/json": components["schemas"]["ClientOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     updateClient: {
@@ -7795,15 +8512,13 @@ export interface operations {
                     "application/json": components["schemas"]["ClientOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readAdherence: {
@@ -7829,15 +8544,11 @@ export interface operations {
                     "application/json": components["schemas"]["AdherenceOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     recordClearance: {
@@ -7864,22 +8575,22 @@ export interface operations {
                     "application/json": components["schemas"]["ClearanceOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description There is no screening to clear yet. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listDevices: {
@@ -7902,15 +8613,97 @@ export interface operations {
                     "application/json": components["schemas"]["DeviceList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    readErasure: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
                 headers: {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/json": components["schemas"]["ErasureState"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    eraseClient: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ErasureBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ErasureDone"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    keepClient: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     rateActivities: {
@@ -7937,15 +8730,13 @@ export interface operations {
                     "application/json": components["schemas"]["RatingOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     inviteClient: {
@@ -7972,15 +8763,13 @@ export interface operations {
                     "application/json": components["schemas"]["InvitationOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readLoad: {
@@ -8003,15 +8792,11 @@ export interface operations {
                     "application/json": components["schemas"]["LoadOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listMessages: {
@@ -8034,15 +8819,11 @@ export interface operations {
                     "application/json": components["schemas"]["MessageList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     sendMessage: {
@@ -8069,15 +8850,13 @@ export interface operations {
                     "application/json": components["schemas"]["MessageOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readOverview: {
@@ -8100,15 +8879,11 @@ export interface operations {
                     "application/json": components["schemas"]["Overview"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listPrograms: {
@@ -8131,15 +8906,11 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     publishProgram: {
@@ -8169,29 +8940,23 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description The screening asks for a clearance that is not recorded. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            412: components["responses"]["412"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readProgram: {
@@ -8216,15 +8981,11 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     checkProgram: {
@@ -8251,15 +9012,13 @@ export interface operations {
                     "application/json": components["schemas"]["ChecksOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readCurrentProgram: {
@@ -8282,15 +9041,11 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     printSheet: {
@@ -8322,15 +9077,11 @@ export interface operations {
                     "application/pdf": unknown;
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     printSheetWithInvitation: {
@@ -8362,15 +9113,12 @@ export interface operations {
                     "application/pdf": unknown;
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readDraft: {
@@ -8393,15 +9141,11 @@ export interface operations {
                     "application/json": components["schemas"]["DraftOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     saveDraft: {
@@ -8433,22 +9177,14 @@ export interface operations {
                     "application/json": components["schemas"]["DraftOut"];
                 };
             };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            412: components["responses"]["412"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     dropDraft: {
@@ -8469,15 +9205,12 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     layOutTemplate: {
@@ -8504,15 +9237,13 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramContent-Output"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     decideProgressions: {
@@ -8539,29 +9270,31 @@ export interface operations {
                     "application/json": components["schemas"]["Progressed"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description A suggestion is not there any more, or a clearance is needed first. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
             /** @description Another version was published meanwhile. */
             412: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readReadiness: {
@@ -8584,15 +9317,11 @@ export interface operations {
                     "application/json": components["schemas"]["ReadinessOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     signReadiness: {
@@ -8619,29 +9348,60 @@ export interface operations {
                     "application/json": components["schemas"]["SignedNote"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description There is no trip, or go is not possible in this state. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
             /** @description Something has changed since what the signer was shown. */
             412: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
-            /** @description Validation Error */
-            422: {
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    exportRecord: {
+        parameters: {
+            query?: {
+                language?: "en" | "de";
+            };
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The file. */
+            200: {
                 headers: {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/zip": unknown;
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listRefusedEvents: {
@@ -8664,15 +9424,11 @@ export interface operations {
                     "application/json": components["schemas"]["RefusedEventList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     retryRefusedEvent: {
@@ -8696,15 +9452,12 @@ export interface operations {
                     "application/json": components["schemas"]["RetryOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listScreenings: {
@@ -8727,15 +9480,11 @@ export interface operations {
                     "application/json": components["schemas"]["ScreeningList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     screenClient: {
@@ -8762,15 +9511,13 @@ export interface operations {
                     "application/json": components["schemas"]["ScreeningOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readSeasonStart: {
@@ -8793,15 +9540,11 @@ export interface operations {
                     "application/json": components["schemas"]["SeasonStart"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     planSeason: {
@@ -8828,13 +9571,21 @@ export interface operations {
                     "application/json": components["schemas"]["SeasonOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
             /** @description It contradicts itself: carries short_by, unit and choices that would help. */
             422: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
+            503: components["responses"]["503"];
         };
     };
     layOutSeason: {
@@ -8861,13 +9612,21 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramContent-Output"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
             /** @description It contradicts itself: carries short_by, unit and choices that would help. */
             422: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
+            503: components["responses"]["503"];
         };
     };
     resumeSeason: {
@@ -8894,13 +9653,21 @@ export interface operations {
                     "application/json": components["schemas"]["Resumption"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
             /** @description It contradicts itself: carries short_by, unit and choices that would help. */
             422: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
+            503: components["responses"]["503"];
         };
     };
     listSuggestions: {
@@ -8923,15 +9690,11 @@ export interface operations {
                     "application/json": components["schemas"]["Suggestions"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readClientTests: {
@@ -8954,15 +9717,11 @@ export interface operations {
                     "application/json": components["schemas"]["ClientTests"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     recordTest: {
@@ -8989,15 +9748,13 @@ export interface operations {
                     "application/json": components["schemas"]["ResultOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readTimeline: {
@@ -9025,15 +9782,11 @@ export interface operations {
                     "application/json": components["schemas"]["Timeline"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readTrip: {
@@ -9056,15 +9809,11 @@ export interface operations {
                     "application/json": components["schemas"]["TripOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     saveTrip: {
@@ -9094,22 +9843,14 @@ export interface operations {
                     "application/json": components["schemas"]["TripOut"];
                 };
             };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            412: components["responses"]["412"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     removeTrip: {
@@ -9133,22 +9874,13 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            412: components["responses"]["412"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readDemand: {
@@ -9171,15 +9903,11 @@ export interface operations {
                     "application/json": components["schemas"]["DemandOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readRoute: {
@@ -9211,22 +9939,13 @@ export interface operations {
                     "application/json": components["schemas"]["ReadingOut"];
                 };
             };
-            /** @description More bytes than are taken. */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     revokeDevice: {
@@ -9249,15 +9968,12 @@ export interface operations {
                     "application/json": components["schemas"]["DeviceOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     succeedDevice: {
@@ -9278,6 +9994,10 @@ export interface operations {
                     "application/json": components["schemas"]["SuccessorOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     listDrawings: {
@@ -9312,15 +10032,9 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listExercises: {
@@ -9355,15 +10069,11 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readExercise: {
@@ -9400,15 +10110,12 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listAlternatives: {
@@ -9440,15 +10147,12 @@ export interface operations {
                     "application/json": components["schemas"]["AlternativesOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     drawExercise: {
@@ -9492,15 +10196,10 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readPoses: {
@@ -9528,15 +10227,11 @@ export interface operations {
                     "application/json": components["schemas"]["StartOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     createOwnExercise: {
@@ -9561,22 +10256,21 @@ export interface operations {
                     "application/json": components["schemas"]["OwnOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
             /** @description The name is taken, or there are too many. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readOwnExercise: {
@@ -9599,15 +10293,11 @@ export interface operations {
                     "application/json": components["schemas"]["OwnOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     changeOwnExercise: {
@@ -9637,29 +10327,23 @@ export interface operations {
                     "application/json": components["schemas"]["OwnOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description The name is taken, or there are too many. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            412: components["responses"]["412"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     archiveOwnExercise: {
@@ -9689,29 +10373,23 @@ export interface operations {
                     "application/json": components["schemas"]["OwnOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description The name is taken, or there are too many. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            412: components["responses"]["412"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     previewExercise: {
@@ -9736,22 +10414,21 @@ export interface operations {
                     "application/json": components["schemas"]["PreviewOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
             /** @description Too many previews; with Retry-After. */
             429: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
+            503: components["responses"]["503"];
         };
     };
     listFlags: {
@@ -9775,15 +10452,10 @@ export interface operations {
                     "application/json": components["schemas"]["FlagList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     decideFlag: {
@@ -9810,15 +10482,13 @@ export interface operations {
                     "application/json": components["schemas"]["Decided"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     withdrawRating: {
@@ -9841,15 +10511,12 @@ export interface operations {
                     "application/json": components["schemas"]["Withdrawn"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readHistory: {
@@ -9870,6 +10537,10 @@ export interface operations {
                     "application/json": components["schemas"]["History"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     listen: {
@@ -9888,6 +10559,9 @@ export interface operations {
                 };
                 content?: never;
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     readMe: {
@@ -9908,6 +10582,9 @@ export interface operations {
                     "application/json": components["schemas"]["Me"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     listWaitingPairings: {
@@ -9928,6 +10605,9 @@ export interface operations {
                     "application/json": components["schemas"]["WaitingPairings"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     pairPhone: {
@@ -9952,15 +10632,11 @@ export interface operations {
                     "application/json": components["schemas"]["PairingOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     confirmPairing: {
@@ -9987,15 +10663,13 @@ export interface operations {
                     "application/json": components["schemas"]["DeviceOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     refusePairing: {
@@ -10018,15 +10692,12 @@ export interface operations {
                     "application/json": components["schemas"]["DeviceOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     inviteColleague: {
@@ -10051,15 +10722,12 @@ export interface operations {
                     "application/json": components["schemas"]["ColleagueLink"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     withdrawColleague: {
@@ -10080,15 +10748,12 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listPeople: {
@@ -10109,6 +10774,9 @@ export interface operations {
                     "application/json": components["schemas"]["People"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     joinPractice: {
@@ -10133,15 +10801,11 @@ export interface operations {
                     "application/json": components["schemas"]["Me"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     changeColleague: {
@@ -10168,15 +10832,13 @@ export interface operations {
                     "application/json": components["schemas"]["Colleague"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     resetSecondFactor: {
@@ -10199,15 +10861,12 @@ export interface operations {
                     "application/json": components["schemas"]["Colleague"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     changePracticeSecurity: {
@@ -10232,15 +10891,35 @@ export interface operations {
                     "application/json": components["schemas"]["PracticeSecurity"];
                 };
             };
-            /** @description Validation Error */
-            422: {
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    readInstallation: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
                 headers: {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/json": components["schemas"]["InstallationOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     readWelcome: {
@@ -10265,15 +10944,91 @@ export interface operations {
                     "application/json": components["schemas"]["Welcome"];
                 };
             };
-            /** @description Validation Error */
-            422: {
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    exportOwnRecord: {
+        parameters: {
+            query?: {
+                language?: "en" | "de";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The file. */
+            200: {
                 headers: {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/zip": unknown;
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    readRetention: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RetentionOut"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
+        };
+    };
+    setRetention: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RetentionBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RetentionOut"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listScreeningQuestions: {
@@ -10294,6 +11049,10 @@ export interface operations {
                     "application/json": components["schemas"]["QuestionList"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     signIn: {
@@ -10318,15 +11077,11 @@ export interface operations {
                     "application/json": components["schemas"]["Me"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     challengeSignIn: {
@@ -10351,15 +11106,11 @@ export interface operations {
                     "application/json": components["schemas"]["PasskeyOptions"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     signInWithPasskey: {
@@ -10384,15 +11135,11 @@ export interface operations {
                     "application/json": components["schemas"]["Me"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     signOut: {
@@ -10411,6 +11158,9 @@ export interface operations {
                 };
                 content?: never;
             };
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     listSources: {
@@ -10431,6 +11181,10 @@ export interface operations {
                     "application/json": components["schemas"]["Sources"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     sync: {
@@ -10455,15 +11209,12 @@ export interface operations {
                     "application/json": components["schemas"]["SyncOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listTemplates: {
@@ -10484,6 +11235,9 @@ export interface operations {
                     "application/json": components["schemas"]["TemplateList"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     createTemplate: {
@@ -10508,22 +11262,21 @@ export interface operations {
                     "application/json": components["schemas"]["TemplateOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
             /** @description Another template has that name. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     deleteTemplate: {
@@ -10544,22 +11297,21 @@ export interface operations {
                 };
                 content?: never;
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description It comes with the program. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     updateTemplate: {
@@ -10586,22 +11338,22 @@ export interface operations {
                     "application/json": components["schemas"]["TemplateOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description Another template has that name. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listTests: {
@@ -10622,6 +11374,9 @@ export interface operations {
                     "application/json": components["schemas"]["TestList"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     withdrawTest: {
@@ -10644,15 +11399,12 @@ export interface operations {
                     "application/json": components["schemas"]["Withdrawn"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     isAlive: {
@@ -10675,6 +11427,8 @@ export interface operations {
                     };
                 };
             };
+            400: components["responses"]["400"];
+            503: components["responses"]["503"];
         };
     };
     readMetrics: {
@@ -10693,6 +11447,8 @@ export interface operations {
                 };
                 content?: never;
             };
+            400: components["responses"]["400"];
+            503: components["responses"]["503"];
         };
     };
     isReady: {
@@ -10715,6 +11471,8 @@ export interface operations {
                     };
                 };
             };
+            400: components["responses"]["400"];
+            503: components["responses"]["503"];
         };
     };
 }

@@ -5,10 +5,12 @@ import { ClientsPage } from './clients/ClientsPage';
 import { EditClientPage } from './clients/EditClientPage';
 import { NewClientPage } from './clients/NewClientPage';
 import { PhonesPage } from './clients/PhonesPage';
+import { custodyRoutes } from './custody/routes';
 import { editorRoutes } from './editor/routes';
 import { NotFound } from './NotFound';
 import { PeoplePage } from './people/PeoplePage';
 import { PersonPage } from './person/PersonPage';
+import { InstallationPage } from './installation/InstallationPage';
 import { LoadPage } from './load/LoadPage';
 import { ReadinessPage } from './readiness/ReadinessPage';
 import { SeasonPage } from './season/SeasonPage';
@@ -35,6 +37,8 @@ export const routes: readonly Route[] = [
   { path: '/sources', page: SourcesPage, title: () => t('sourcesTitle') },
   { path: '/clients/:id/tests', page: TestsPage, title: () => t('tstTitle') },
   { path: '/clients/:id/trip', page: TripPage, title: () => t('trpTitle') },
+  { path: '/practice/status', page: InstallationPage, title: () => t('insTitle') },
+  ...custodyRoutes,
   ...editorRoutes,
 ];
 export const otherwise: Route = { path: '/', page: NotFound, title: () => t('notFoundTitle') };

@@ -5,6 +5,7 @@ import account from './account';
 import caseload from './caseload';
 import client from './client';
 import flag from './flag';
+import installation from './installation';
 import intake from './intake';
 import person from './person';
 import progress from './progress';
@@ -16,5 +17,5 @@ import tests from './tests';
 import timeline from './timeline';
 import trip from './trip';
 
-const de: Translation<typeof en> = { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...season, ...intake, ...tests, ...readiness, ...trip, ...account };
+const de: Translation<typeof en> = { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...season, ...intake, ...tests, ...readiness, ...trip, ...installation, ...account };
 export default de;

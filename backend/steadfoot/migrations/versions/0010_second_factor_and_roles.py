@@ -6,8 +6,8 @@ from alembic import op
 
 from steadfoot.core.ids import uuid7
 
-revision = "0008"
-down_revision = "0006"
+revision = "0010"
+down_revision = "0009"
 branch_labels = None
 depends_on = None
 
@@ -37,16 +37,15 @@ def _table(name: str, key: str, *parts: sa.schema.SchemaItem, people: tuple[str,
 
 
 def _roles() -> None:
-    """Whoever is longest in a practice founded it and owns it; others go on as they did."""
+    """Whoever is longest in a practice founded it and owns it; others go on as they did.
+
+    The defaults stay: a server of the release before may still write rows without these columns.
+    """
     with op.batch_alter_table("practice") as batch:
         batch.add_column(sa.Column("requires_second_factor", sa.Boolean(), nullable=False, server_default=sa.false()))
-    with op.batch_alter_table("practice") as batch:
-        batch.alter_column("requires_second_factor", server_default=None)
     with op.batch_alter_table("practitioner") as batch:
         batch.add_column(sa.Column("role", _text(20), nullable=False, server_default="practitioner"))
         batch.add_column(_column("disabled_at", _TIME(), nullable=True))
-    with op.batch_alter_table("practitioner") as batch:
-        batch.alter_column("role", server_default=None)
     op.execute(
         "UPDATE practitioner SET role = 'owner' WHERE id IN (SELECT MIN(id) FROM practitioner GROUP BY practice_id)"
     )
@@ -55,21 +54,19 @@ def _roles() -> None:
 def _sessions() -> None:
     """Open sessions go on: each gets an id, and counts as confirmed when it was opened."""
     with op.batch_alter_table("sign_in") as batch:
-        for name, kind in (("id", _text(36)), ("confirmed_at", _TIME()), ("browser", _text(20)), ("system", _text(20))):
+        for name, kind in (("id", _text(36)), ("confirmed_at", _TIME())):
             batch.add_column(_column(name, kind, nullable=True))
-    rows = sa.table(
-        "sign_in", *(sa.column(name) for name in ("token_digest", "id", "confirmed_at", "browser", "system"))
-    )
+        for name in ("browser", "system"):
+            batch.add_column(sa.Column(name, _text(20), nullable=False, server_default="unknown"))
+    rows = sa.table("sign_in", *(sa.column(name) for name in ("token_digest", "id", "confirmed_at")))
     opened = sa.column("created_at", _TIME())
     connection = op.get_bind()
     for digest, created_at in connection.execute(sa.select(rows.c.token_digest, opened).select_from(rows)).all():
         connection.execute(
-            rows.update()
-            .where(rows.c.token_digest == digest)
-            .values(id=uuid7(created_at), confirmed_at=opened, browser="unknown", system="unknown")
+            rows.update().where(rows.c.token_digest == digest).values(id=uuid7(created_at), confirmed_at=opened)
         )
     with op.batch_alter_table("sign_in") as batch:
-        for name, kind in (("id", _text(36)), ("confirmed_at", _TIME()), ("browser", _text(20)), ("system", _text(20))):
+        for name, kind in (("id", _text(36)), ("confirmed_at", _TIME())):
             batch.alter_column(name, existing_type=kind, nullable=False)
         batch.create_unique_constraint(op.f("uq_sign_in_id"), ["id"])
 
