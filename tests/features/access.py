@@ -14,6 +14,7 @@ from fastapi.testclient import TestClient
 from tests.builders import API, HOST, PASSWORD, House, Phone, circuit, content, season_plan, trip
 from tests.conftest import START
 from tests.features.access_roles import security_ids
+from tests.features.document import Operation, operations
 from tests.features.exercises.own import STANDING, own_body
 
 OPEN, BY_COOKIE, BY_PHONE, BY_EITHER = "open", "cookie", "phone", "either"
@@ -209,26 +210,6 @@ def bodies() -> dict[str, Any]:
         "changePracticeSecurity": {"requires_second_factor": False},
         "pairPhone": {"code": "x"},
     }
-
-
-@dataclass(frozen=True)
-class Operation:
-    """One method of one path."""
-
-    name: str
-    method: str
-    path: str
-
-
-def operations(app: FastAPI) -> list[Operation]:
-    methods = {"get", "post", "put", "patch", "delete"}
-    paths = app.openapi()["paths"]
-    return [
-        Operation(operation["operationId"], method.upper(), path)
-        for path, found in paths.items()
-        for method, operation in found.items()
-        if method in methods
-    ]
 
 
 @dataclass

@@ -44,10 +44,10 @@ def me_of(access: PractitionerAccess) -> Me:
     )
 
 
-def _someone(session: ReadSession, email: str, request: Request) -> Someone:
-    """Answer whose address it is, for the note of a refusal; asked whoever it is, so its time tells nothing.
+def _tried(session: ReadSession, request: Request, email: str) -> Someone:
+    """Answer whose address it is: whoever tries, that practice has it in its log; for an unknown address nobody's.
 
-    Whoever tries, the practice whose account it is has it in its log; for an unknown address nobody's.
+    Asked whoever it is, so that its time tells nothing.
     """
     person = store.practitioner_by_email(session, email)
     if person is None:
@@ -58,7 +58,7 @@ def _someone(session: ReadSession, email: str, request: Request) -> Someone:
 
 def _proof(body: SignInBody, session: ReadSession, desk: ByDesk, request: Request) -> Proof:
     key = known_key(request, body.email)
-    with refusals_noted(_someone(session, body.email, request)):
+    with refusals_noted(_tried(session, request, body.email)):
         person = service.check_password(session, body.email, body.password, key)
         return factors.check(session, desk, person, body.given(), passkeys.SIGN_IN, key)
 
@@ -120,7 +120,7 @@ def post_challenge(
     """A challenge for a passkey: of the one whose address and password are given, else of whoever has one."""
     rows, about = [], ""
     if body is not None:
-        with refusals_noted(_someone(session, body.email, request)):
+        with refusals_noted(_tried(session, request, body.email)):
             person = service.check_password(session, body.email, body.password, known_key(request, body.email))
         rows, about = list(factor_store.passkeys(session, person)), person.id
     options = passkeys.options_to_show(desk.keyring, desk.site, passkeys.SIGN_IN, about, rows, desk.now)
