@@ -32,6 +32,7 @@ step "end to end" python -m pytest -n 2 --dist loadfile tests/e2e
 step "stores and sync on PostgreSQL" \
   env STEADFOOT_TEST_DATABASE=postgresql python -m pytest -n 2 --dist loadfile \
   tests/features/identity/test_clients.py tests/features/identity/test_pairing.py tests/features/intake \
+  tests/features/identity/test_people.py tests/features/identity/test_totp.py \
   tests/features/checkins/test_event_identity.py tests/features/checkins/test_acknowledged.py \
   tests/features/checkins/test_refused.py tests/features/checkins/test_retries.py \
   tests/features/checkins/test_timeline.py tests/features/monitoring/test_flags.py \

@@ -7,12 +7,14 @@ from typing import Annotated
 import typer
 from rich.console import Console
 
-from steadfoot import calc
+from steadfoot import calc, custodian
 
 app = typer.Typer(help="Home programs for people who prepare for hiking.", no_args_is_help=True, add_completion=False)
 practice_app = typer.Typer(help="The practice and its people.", no_args_is_help=True)
 app.add_typer(practice_app, name="practice")
 app.add_typer(calc.app, name="calc")
+app.add_typer(custodian.audit_app, name="audit")
+app.command("retention")(custodian.retention)
 _out = Console(highlight=False, soft_wrap=True)
 _err = Console(stderr=True, highlight=False, soft_wrap=True)
 
@@ -29,14 +31,16 @@ def _fail(error: Exception) -> typer.Exit:
 def serve(host: Host = None, port: Port = None) -> None:
     """Serve the practice's pages and its clients' phones until stopped."""
     from steadfoot import serving
+    from steadfoot.core.keyring import Keyring, KeyUnusable
     from steadfoot.migrations.upgrade import NewerSchema
     from steadfoot.wiring import settings_with
 
     settings = settings_with(host, port)
     try:
         serving.free_port(settings.host, settings.port)
+        Keyring(settings.key()).load()
         database = serving.open_database(settings)
-    except (serving.PortInUse, NewerSchema) as error:
+    except (serving.PortInUse, NewerSchema, KeyUnusable) as error:
         raise _fail(error) from error
     _out.print(f"Steadfoot serves at {settings.address()} (data in {settings.data_dir}). Stop it with Ctrl+C.")
     serving.serve(settings, database)
@@ -77,6 +81,43 @@ def create_practice(
     except (Problem, NotValid) as error:
         raise _fail(error) from error
     _out.print(f"{name} is founded. {email} can sign in now.")
+
+
+Email = Annotated[str, typer.Argument(help="The address they sign in with.")]
+
+
+@practice_app.command("set-password")
+def set_password(email: Email) -> None:
+    """Give someone a new password, asked for or read from standard input. They are signed out everywhere."""
+    from steadfoot.core.problems import Problem
+    from steadfoot.founding import NotValid
+    from steadfoot.founding import set_password as given
+    from steadfoot.wiring import settings_with
+
+    password = _password()
+    try:
+        given(settings_with(None, None), email, password)
+    except (Problem, NotValid) as error:
+        raise _fail(error) from error
+    _out.print(f"{email} has a new password and is signed out everywhere.")
+
+
+@practice_app.command("reset-second-factor")
+def reset_second_factor(email: Email) -> None:
+    """Take away a second factor that someone lost: app, passkeys, recovery codes. They are signed out everywhere.
+
+    Make sure first, in person, that it is them who ask: from now on the password alone lets in.
+    """
+    from steadfoot.core.problems import Problem
+    from steadfoot.founding import NotValid
+    from steadfoot.founding import reset_second_factor as reset
+    from steadfoot.wiring import settings_with
+
+    try:
+        reset(settings_with(None, None), email)
+    except (Problem, NotValid) as error:
+        raise _fail(error) from error
+    _out.print(f"{email} signs in with the password alone until they set up a second factor again.")
 
 
 def _password() -> str:

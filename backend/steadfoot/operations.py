@@ -15,6 +15,7 @@ from steadfoot.core.settings import Settings
 from steadfoot.identity import service as identity
 from steadfoot.migrations import HEAD
 from steadfoot.monitoring.service import refresh_findings
+from steadfoot.serving import open_database
 
 
 class NotPossible(Exception):
@@ -110,6 +111,7 @@ def restore(
     kept = _set_aside(target, now)
     fresh.replace(target)
     renew_epoch(settings, now)
+    _erase_again(settings)
     return kept
 
 
@@ -140,6 +142,12 @@ def renew_epoch(settings: Settings, now: datetime) -> None:
     database = Database(settings.database())
     with database.write() as session:
         identity.renew_epoch(session, now)
+    database.close()
+
+
+def _erase_again(settings: Settings) -> None:
+    """Who was erased after the backup was made must not come back with it."""
+    database = open_database(settings)
     database.close()
 
 

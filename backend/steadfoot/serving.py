@@ -1,5 +1,6 @@
 """Starts the server on one database: one process, since live pages and SQLite both live in it."""
 
+import gc
 import logging
 import os
 import socket
@@ -15,9 +16,12 @@ from fastapi import FastAPI
 
 from steadfoot.app import create_app
 from steadfoot.core import logs
+from steadfoot.core.clock import system_clock
 from steadfoot.core.database import Database
 from steadfoot.core.production import weaknesses
 from steadfoot.core.settings import Settings
+from steadfoot.custody import service as custody
+from steadfoot.custody.nightly import each_night
 from steadfoot.installation.address import Lookout
 from steadfoot.installation.nightly import Nightly
 from steadfoot.migrations.upgrade import upgrade
@@ -50,6 +54,7 @@ def open_database(settings: Settings) -> Database:
     Path(settings.data_dir).mkdir(parents=True, exist_ok=True, mode=0o700)
     database = Database(settings.database(), settings.pool_size)
     upgrade(database)
+    custody.apply_again(database, settings.erasures())  # a backup that was put back may know who was erased since
     return database
 
 
@@ -77,6 +82,12 @@ def _drawing_ahead(settings: Settings) -> Iterator[None]:
             yield
         finally:
             process.terminate()
+
+
+def _set_aside_what_stays() -> None:
+    """Have the garbage collector pass over the modules and the app: looking through them holds every answer up."""
+    gc.collect()
+    gc.freeze()
 
 
 def _config(app: FastAPI, settings: Settings) -> uvicorn.Config:
@@ -116,5 +127,7 @@ def serve(settings: Settings, database: Database) -> None:
     for sentence in weaknesses(settings):
         _log.warning(sentence)
     app = create_app(settings, database)
-    with _drawing_ahead(settings), _looked_after(app, settings):
+    _set_aside_what_stays()
+    nightly = each_night(database, settings.erasures(), system_clock)
+    with _drawing_ahead(settings), _looked_after(app, settings), nightly:
         _Server(_config(app, settings), app.state.pulse.close).run()

@@ -160,6 +160,7 @@ def _write_session(
 ) -> Iterator[Session]:
     with request.app.state.database.write() as session:
         yield session
+        request.app.state.before_commit(request, session)
 
 
 def _read_session(request: Request, _turn: Annotated[None, Depends(_read_turn, scope="function")]) -> Iterator[Session]:

@@ -14,7 +14,8 @@ export type Outcome =
   | { kind: 'reply'; reply: Reply }
   | { kind: 'revoked' }
   | { kind: 'waiting' }
-  | { kind: 'smaller' }
+  /** Too much at once. With a `code` the practice itself says that it cannot read this as it is, however often it comes. */
+  | { kind: 'smaller'; code: string | null }
   | { kind: 'later'; retryAfterMs: number };
 
 export type Fetch = (input: string, init: RequestInit) => Promise<Response>;
@@ -60,7 +61,7 @@ export async function callSync(fetch: Fetch, token: string, cursor: number, even
     const response = await post(fetch, '/sync', token, { cursor, events: events.map(wire) });
     return await outcomeOf(response, nowMs);
   } catch (error) {
-    return (error as { name?: string }).name === 'TimeoutError' ? { kind: 'smaller' } : { kind: 'later', retryAfterMs: 0 };
+    return (error as { name?: string }).name === 'TimeoutError' ? { kind: 'smaller', code: null } : { kind: 'later', retryAfterMs: 0 };
   }
 }
 
@@ -70,10 +71,11 @@ async function outcomeOf(response: Response, nowMs: number): Promise<Outcome> {
     const reply = readReply(response.headers.get('Content-Type'), await response.text());
     return reply ? { kind: 'reply', reply } : later;
   }
-  if (response.status === 413) return { kind: 'smaller' };
-  if (response.status !== 401 && response.status !== 403) return later;
-  // Only the practice's own words count: a network's sign-in page may answer 401 or 403 as well.
+  if (response.status === 413) return { kind: 'smaller', code: 'too-large' };
+  if (![400, 401, 403, 422].includes(response.status)) return later;
+  // Only the practice's own words count: a network's sign-in page may answer so as well.
   const code = await problemCode(response);
+  if (response.status === 400 || response.status === 422) return code === null ? later : { kind: 'smaller', code };
   if (code === 'pairing-not-confirmed') return { kind: 'waiting' };
   return response.status === 401 && code !== null ? { kind: 'revoked' } : later;
 }

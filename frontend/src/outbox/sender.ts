@@ -3,10 +3,11 @@
  * its id. There is no background sending on many phones, so a flush is tried at each occasion the page has.
  */
 import type { Database } from './database';
+import type { Event } from './events';
 import { applyChanges, NO_FEED, type Feed } from './feed';
 import { callSuccessor, callSync, type Fetch, type Outcome } from './http';
 import { readAll, storeReply, succeedDevice, type Device } from './log';
-import { applyReply, backoff, BATCH_EVENTS, halved, nextBatch, type Reply } from './sync';
+import { applyReply, backoff, BATCH_EVENTS, halved, nextBatch, standIn, type Applied, type Reply } from './sync';
 
 export type Connection = 'unpaired' | 'waiting' | 'revoked' | 'ready' | 'unreachable';
 
@@ -92,19 +93,28 @@ export class Sender {
   async #sendAll(quiet: number): Promise<number> {
     // A reply may ask to begin again (restored practice, new numbers). Bounded: a server that always asks must not hold us.
     let after: number | null = null;
+    let unfit: string | null = null;
     for (let begins = 0; begins < 4; ) {
-      const { events, kept } = await readAll(this.db);
+      const from = after;
+      const { events, kept, highest } = await readAll(this.db, ({ sync }) => from ?? sync.acknowledged, this.#limit);
       const { device } = kept;
       if (!device) return this.#say('unpaired', Infinity);
-      const batch = nextBatch(events, after ?? kept.sync.acknowledged, this.#limit);
-      if (after !== null && batch.length === 0) break;
+      const next = nextBatch(events, after ?? kept.sync.acknowledged, this.#limit);
+      if (after !== null && next.length === 0) break;
+      const batch: Event[] = unfit === null ? next : next.slice(0, 1).map((event) => standIn(event, unfit as string));
       const outcome = await callSync(this.around.fetch, device.token, kept.sync.cursor, batch, this.around.now());
       if (outcome.kind === 'smaller' && batch.length > 1) {
         this.#limit = halved(batch.length);
         continue;
       }
+      if (outcome.kind === 'smaller' && batch.length === 1 && unfit === null && outcome.code !== null) {
+        unfit = outcome.code; // this one alone will never be taken: it must not hold up the others
+        continue;
+      }
+      if (unfit !== null) this.#limit = BATCH_EVENTS;
+      unfit = null;
       if (outcome.kind !== 'reply') return this.#failed(outcome);
-      const applied = applyReply(kept.sync, batch, events.at(-1)?.seq ?? 0, outcome.reply);
+      const applied = applyReply(kept.sync, batch, highest, outcome.reply);
       await this.#store(applied, device, kept.feed as unknown as Partial<Feed>, outcome.reply);
       if (applied.needsSuccessor && !(await this.#succeed(device))) return this.#failed({ kind: 'later', retryAfterMs: 0 });
       const again = applied.needsSuccessor || applied.again;
@@ -116,11 +126,11 @@ export class Sender {
     return this.#say('ready', quiet);
   }
 
-  async #store(applied: ReturnType<typeof applyReply>, device: Device, feed: Partial<Feed>, reply: Reply): Promise<void> {
+  async #store(applied: Applied, device: Device, feed: Partial<Feed>, reply: Reply): Promise<void> {
     await storeReply(this.db, device.device_id, {
       device: { ...device, status: 'active' },
       sync: applied.state,
-      feed: applyChanges({ ...NO_FEED, ...feed }, applied.changes),
+      ...(applied.changes.length > 0 && { feed: applyChanges({ ...NO_FEED, ...feed }, applied.changes) }),
       lastReceivedAt: new Date(this.around.now()).toISOString(),
       serverTime: reply.server_time,
     });

@@ -1,4 +1,5 @@
 import type { Route } from '../shared/router';
+import { AccountPage } from './account/AccountPage';
 import { CaseloadPage } from './caseload/CaseloadPage';
 import { ClientsPage } from './clients/ClientsPage';
 import { EditClientPage } from './clients/EditClientPage';
@@ -6,6 +7,7 @@ import { NewClientPage } from './clients/NewClientPage';
 import { PhonesPage } from './clients/PhonesPage';
 import { editorRoutes } from './editor/routes';
 import { NotFound } from './NotFound';
+import { PeoplePage } from './people/PeoplePage';
 import { PersonPage } from './person/PersonPage';
 import { InstallationPage } from './installation/InstallationPage';
 import { LoadPage } from './load/LoadPage';
@@ -29,6 +31,8 @@ export const routes: readonly Route[] = [
   { path: '/clients/:id/load', page: LoadPage, title: () => t('loadTitle') },
   { path: '/clients/:id/readiness', page: ReadinessPage, title: () => t('rdyTitle') },
   { path: '/clients/:id/season', page: SeasonPage, title: () => t('seaTitle') },
+  { path: '/account', page: AccountPage, title: () => t('accTitle') },
+  { path: '/practice/people', page: PeoplePage, title: () => t('pplTitle') },
   { path: '/sources', page: SourcesPage, title: () => t('sourcesTitle') },
   { path: '/clients/:id/tests', page: TestsPage, title: () => t('tstTitle') },
   { path: '/clients/:id/trip', page: TripPage, title: () => t('trpTitle') },

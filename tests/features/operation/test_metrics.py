@@ -117,3 +117,14 @@ def test_alive_and_ready_are_told_apart(house: House) -> None:
     visitor = TestClient(house.app, raise_server_exceptions=False)
     assert visitor.get("/healthz").json() == {"status": "alive"}
     assert visitor.get("/readyz").json() == {"status": "ready"}
+
+
+def test_what_is_received_and_not_yet_worked_out_waits_until_somebody_asks(house: House) -> None:
+    client_id = house.new_client("Emil")
+    phone = house.pair(client_id)
+    phone.log("note_written", {"text": "three stones"})
+    phone.sync()
+    assert _metrics(house)['steadfoot_waiting{queue="not_looked_at"}'] == 1
+    assert _metrics(house)['steadfoot_waiting_oldest_seconds{queue="not_looked_at"}'] == 0
+    house.get(f"/clients/{client_id}")
+    assert _metrics(house)['steadfoot_waiting{queue="not_looked_at"}'] == 0

@@ -47,6 +47,10 @@ function Backups({ backup }: Pick<Installation, 'backup'>) {
   );
 }
 
+const waitingWords: Record<string, () => string> = {
+  kept_aside: () => t('insWaiting_kept_aside'), not_looked_at: () => t('insWaiting_not_looked_at'),
+};
+
 function Phones({ phones, waiting }: Pick<Installation, 'phones' | 'waiting'>) {
   const { clients, silent, silent_days: days } = phones;
   return (
@@ -56,7 +60,7 @@ function Phones({ phones, waiting }: Pick<Installation, 'phones' | 'waiting'>) {
       {silent > 0 && <p><Link to="/">{t('insToCaseload')}</Link></p>}
       <table class="plain"><tbody>
         {waiting.map(({ name, number, oldest_at }) => (
-          <Row key={name} what={name === 'kept_aside' ? t('insWaiting_kept_aside') : t('insWaiting', { name })}>
+          <Row key={name} what={waitingWords[name]?.() ?? t('insWaiting', { name })}>
             {number === 0 || !oldest_at ? t('insNothingWaits') : t('insWaits', { n: number, time: at(oldest_at) })}
           </Row>
         ))}

@@ -13,7 +13,7 @@ it('has the same keys and placeholders in both languages', () => {
 
 it('leaves nothing in German as it was in English, but for names and bare placeholders', () => {
   const alike = new Set([
-    'appName', 'age', 'messageFrom', 'plannedDayWords', 'decisionLine', 'clientName', 'versionLine', 'told_symptom_reported', 'sugDeclinedLine',
+    'appName', 'age', 'messageFrom', 'plannedDayWords', 'decisionLine', 'clientName', 'versionLine', 'told_symptom_reported', 'sugDeclinedLine', 'pskTitle',
   ]);
   const same = Object.entries(en).filter(([key, entry]) => JSON.stringify(entry) === JSON.stringify((de as Record<string, Entry>)[key])).map(([key]) => key);
   expect(same.filter((key) => !alike.has(key))).toEqual([]);

@@ -41,7 +41,7 @@ export default {
   insSilent: { one: 'Von {n} Person kam seit {days} Tagen oder länger nichts.', other: 'Von {n} Personen kam seit {days} Tagen oder länger nichts.' },
   insAllHeard: 'Von allen kam in den letzten {days} Tagen etwas.',
   insToCaseload: 'Bei den Betreuten nachsehen, von wem',
-  insWaiting_kept_aside: 'Beiseitegelegte Einträge', insWaiting: 'Wartet: {name}',
+  insWaiting_kept_aside: 'Beiseitegelegte Einträge', insWaiting_not_looked_at: 'Empfangene, noch nicht ausgewertete Einträge', insWaiting: 'Wartet: {name}',
   insNothingWaits: 'nichts',
   insWaits: { one: '{n}, seit {time}', other: '{n}, der älteste seit {time}' },
   insMachine: 'Server-Angaben',

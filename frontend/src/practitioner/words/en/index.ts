@@ -1,4 +1,5 @@
 /** The practitioner pages in English, one file an area. Terms of the trade. The editor's pages have their own catalog. */
+import account from './account';
 import caseload from './caseload';
 import client from './client';
 import flag from './flag';
@@ -14,4 +15,4 @@ import tests from './tests';
 import timeline from './timeline';
 import trip from './trip';
 
-export default { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...season, ...intake, ...tests, ...readiness, ...trip, ...installation } as const;
+export default { ...shell, ...sheet, ...caseload, ...client, ...person, ...flag, ...timeline, ...progress, ...season, ...intake, ...tests, ...readiness, ...trip, ...installation, ...account } as const;

@@ -39,7 +39,7 @@ export default {
   insSilent: { one: '{n} person was not heard for {days} days or longer.', other: '{n} people were not heard for {days} days or longer.' },
   insAllHeard: 'Each was heard within {days} days.',
   insToCaseload: 'See who, in the caseload',
-  insWaiting_kept_aside: 'Entries kept aside', insWaiting: 'Waiting: {name}',
+  insWaiting_kept_aside: 'Entries kept aside', insWaiting_not_looked_at: 'Entries received and not yet worked out', insWaiting: 'Waiting: {name}',
   insNothingWaits: 'nothing',
   insWaits: { one: '{n}, since {time}', other: '{n}, the oldest since {time}' },
   insMachine: 'Server',
