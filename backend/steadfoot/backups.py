@@ -104,7 +104,8 @@ def _rehearse(settings: Settings, copy: Path, counted: dict[str, int], clock: Cl
     """Restore the copy beside the others, as an owner would after a fire, and read every table of it."""
     checked(copy)
     with TemporaryDirectory(dir=copy.parent) as place:
-        there = settings.model_copy(update={"data_dir": Path(place), "database_url": ""})
+        elsewhere = {"data_dir": Path(place), "database_url": "", "erasures_file": None, "key_file": None}
+        there = settings.model_copy(update=elsewhere)
         restore(there, copy, clock())
         with closing(sqlite3.connect(sqlite_path(there))) as restored:
             found = _counts(restored)

@@ -18,6 +18,7 @@ OWNERS_ONLY = {
     "eraseClient",
     "keepClient",
     "setRetention",
+    "readInstallation",
 }
 OWN_ACCOUNT = {
     "confirmSession",

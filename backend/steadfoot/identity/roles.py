@@ -60,6 +60,7 @@ OWNER_ONLY = frozenset(
         "eraseClient",
         "keepClient",
         "setRetention",
+        "readInstallation",
     }
 )
 SETTING_UP = OWN_ACCOUNT | {"readMe", "readAccount", "listSessions"}

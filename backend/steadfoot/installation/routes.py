@@ -12,14 +12,12 @@ from steadfoot.installation.replies import reply
 from steadfoot.installation.schemas import InstallationOut
 
 router = APIRouter()
-ByOwner = ByPractitioner
-"""Who may see how the installation stands: the one place that says so."""
 _HERE = frozenset({"127.0.0.1", "::1"})
 _FROM_A_PROXY = ("x-forwarded-for", "forwarded", "via")
 
 
 @router.get("/api/v1/practice/status", operation_id="readInstallation", tags=["operation"])
-def get_status(access: ByOwner, session: ReadSession, at: Now, request: Request) -> InstallationOut:
+def get_status(access: ByPractitioner, session: ReadSession, at: Now, request: Request) -> InstallationOut:
     """How the installation stands: database, disk, backups, phones, what waits, the address; and what to do."""
     installation = request.app.state.installation
     return reply(installation.standing(session, access.practice_id, at), installation.settings.address())

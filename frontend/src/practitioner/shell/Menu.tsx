@@ -44,6 +44,7 @@ function MenuLinks({ onGo }: { onGo: () => void }) {
       {me.value?.practitioner.role === 'owner' && <Link to="/practice/people">{t('pplTitle')}</Link>}
       {me.value?.practitioner.role === 'owner' && <Link to="/practice/audit">{c('auditTitle')}</Link>}
       <Link to="/practice/records">{c('retTitle')}</Link>
+      {me.value?.practitioner.role === 'owner' && <Link to="/practice/status">{t('insTitle')}</Link>}
     </p>
   );
 }

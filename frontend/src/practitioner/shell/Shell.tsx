@@ -59,7 +59,7 @@ export function Shell({ children }: { children: ComponentChildren }) {
       <StatusLine />
       {me.value?.practitioner.role === 'read_only' && <aside class="read-only soft note" aria-label={t('role_read_only')}><p>{t('accReadOnly')}</p></aside>}
       <div id="content">{children}</div>
-      <footer class="foot-line soft note"><p>{t('emergencyNote')}</p><p><Link to="/sources">{t('sourcesTitle')}</Link></p><p><Link to="/practice/status">{t('insTitle')}</Link></p></footer>
+      <footer class="foot-line soft note"><p>{t('emergencyNote')}</p><p><Link to="/sources">{t('sourcesTitle')}</Link></p></footer>
     </div>
   );
 }
