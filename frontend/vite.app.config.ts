@@ -13,6 +13,8 @@ export default defineConfig({
     target: ['es2022', 'safari16'],
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    // What the first load needs is one file: in several it packs worse.
+    rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'index', test: /src\/client\/main\.tsx$/ }] } } },
   },
   plugins: [
     preact(),

@@ -102,6 +102,15 @@ class House:
         assert response.status_code == 201, response.text
         return Phone(visitor, response.json()["token"], response.json()["device_id"], self.clock)
 
+    def colleague(self, role: str, email: str = "lia@thornwater.example", name: str = "Lia Fenn") -> "House":
+        """Have a colleague join by a link; answer the practice as they see it."""
+        link = self.post("/practice/invitations", {"email": email, "display_name": name, "role": role})
+        visitor = TestClient(self.app, base_url="https://testserver")
+        body = {"code": link["url"].partition("#join=")[2], "display_name": name, "password": PASSWORD}
+        response = visitor.post(f"{API}/practice/people", json=body)
+        assert response.status_code == 201, response.text
+        return House(visitor, self.app, self.clock, self.practice_id, response.json()["practitioner"]["id"])
+
     def publish(self, client_id: str, content: dict[str, Any], **more: Any) -> dict[str, Any]:
         """Publish a program version."""
         answer: dict[str, Any] = self.post(f"/clients/{client_id}/programs", {"content": content, **more})

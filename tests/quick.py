@@ -8,14 +8,15 @@ from pwdlib.hashers.argon2 import Argon2Hasher
 
 from steadfoot.checkins import routes as checkin_routes
 from steadfoot.core.limits import Limiter
-from steadfoot.identity import passwords, service
+from steadfoot.identity import factors, passwords, service
 from steadfoot.identity import routes as identity_routes
 from steadfoot.trips import routes as trip_routes
 
 _LIMITERS: tuple[Limiter, ...] = (
-    checkin_routes._calls,
+    checkin_routes.calls,
     identity_routes._PAIRING_TRIES,
     service._GUESSES,
+    factors._CODE_TRIES,
     trip_routes._READINGS,
 )
 

@@ -98,7 +98,8 @@ def _command(*words: str) -> list[str]:
 @contextmanager
 def running(folder: Path, port: int, **settings: str) -> Iterator[str]:
     """Serve the folder's database on a port until the block ends."""
-    process = subprocess.Popen(_command("serve"), env=_environment(folder, port, **settings))
+    environment = _environment(folder, port, **settings)
+    process = subprocess.Popen(_command("serve"), env=environment, stdout=subprocess.DEVNULL)
     address = f"http://127.0.0.1:{port}"
     try:
         _wait_until_ready(address, process)

@@ -11,7 +11,9 @@ import pytest
 from fastapi import FastAPI
 from fastapi.testclient import TestClient
 
-from tests.builders import API, HOST, House, Phone, circuit, content, season_plan, trip
+from steadfoot.core.ids import uuid7
+from steadfoot.identity.tables import Passkey
+from tests.builders import API, HOST, PASSWORD, House, Phone, circuit, content, season_plan, trip
 from tests.conftest import START
 from tests.features.exercises.own import STANDING, own_body
 
@@ -25,11 +27,36 @@ MARKER = "Marker-7f3a"
 POLICY: dict[str, tuple[str, str]] = {
     "signIn": (OPEN, NONE),
     "signOut": (OPEN, NONE),
+    "signInWithPasskey": (OPEN, NONE),
+    "challengeSignIn": (OPEN, NONE),
+    "readWelcome": (OPEN, NONE),
+    "joinPractice": (OPEN, NONE),
     "pairPhone": (OPEN, NONE),
     "isAlive": (OPEN, NONE),
     "isReady": (OPEN, NONE),
     "readMetrics": (OPEN, NONE),
+    "readInstallation": (BY_COOKIE, OWN),
     "readMe": (BY_COOKIE, OWN),
+    "readAccount": (BY_COOKIE, OWN),
+    "confirmSession": (BY_COOKIE, NONE),
+    "challengeConfirmation": (BY_COOKIE, NONE),
+    "changePassword": (BY_COOKIE, NONE),
+    "beginTotp": (BY_COOKIE, NONE),
+    "activateTotp": (BY_COOKIE, NONE),
+    "removeTotp": (BY_COOKIE, NONE),
+    "renewRecoveryCodes": (BY_COOKIE, NONE),
+    "beginPasskey": (BY_COOKIE, NONE),
+    "addPasskey": (BY_COOKIE, NONE),
+    "removePasskey": (BY_COOKIE, FOUND),
+    "listSessions": (BY_COOKIE, OWN),
+    "endSession": (BY_COOKIE, FOUND),
+    "endSessions": (BY_COOKIE, NONE),
+    "listPeople": (BY_COOKIE, OWN),
+    "inviteColleague": (BY_COOKIE, NONE),
+    "withdrawColleague": (BY_COOKIE, FOUND),
+    "changeColleague": (BY_COOKIE, FOUND),
+    "resetSecondFactor": (BY_COOKIE, FOUND),
+    "changePracticeSecurity": (BY_COOKIE, NONE),
     "listen": (BY_COOKIE, NONE),
     "listClients": (BY_COOKIE, OWN),
     "createClient": (BY_COOKIE, NONE),
@@ -106,7 +133,61 @@ POLICY: dict[str, tuple[str, str]] = {
     "decideFlag": (BY_COOKIE, FOUND),
     "listMessages": (BY_COOKIE, FOUND),
     "sendMessage": (BY_COOKIE, FOUND),
+    "readAudit": (BY_COOKIE, OWN),
+    "verifyAudit": (BY_COOKIE, NONE),
+    "exportAuditTable": (BY_COOKIE, OWN),
+    "exportAuditChain": (BY_COOKIE, OWN),
+    "exportRecord": (BY_COOKIE, FOUND),
+    "exportOwnRecord": (BY_PHONE, NONE),
+    "readErasure": (BY_COOKIE, FOUND),
+    "eraseClient": (BY_COOKIE, FOUND),
+    "keepClient": (BY_COOKIE, FOUND),
+    "readRetention": (BY_COOKIE, OWN),
+    "setRetention": (BY_COOKIE, NONE),
 }
+
+_NO_PASSKEY = {"id": "AAAA", "client_data": "AAAA", "authenticator_data": "AAAA", "signature": "AAAA"}
+OWNERS_ONLY = {
+    "listPeople",
+    "inviteColleague",
+    "withdrawColleague",
+    "changeColleague",
+    "resetSecondFactor",
+    "changePracticeSecurity",
+    "readAudit",
+    "verifyAudit",
+    "exportAuditTable",
+    "exportAuditChain",
+    "eraseClient",
+    "keepClient",
+    "setRetention",
+}
+OWN_ACCOUNT = {
+    "confirmSession",
+    "challengeConfirmation",
+    "changePassword",
+    "beginTotp",
+    "activateTotp",
+    "removeTotp",
+    "renewRecoveryCodes",
+    "beginPasskey",
+    "addPasskey",
+    "removePasskey",
+    "endSession",
+    "endSessions",
+}
+"""What everyone may do to their own account, in whatever role."""
+STORES_NOTHING = {
+    "checkProgram",
+    "layOutSeason",
+    "layOutTemplate",
+    "planSeason",
+    "previewExercise",
+    "printClassSheet",
+    "readRoute",
+    "resumeSeason",
+}
+"""Asked by POST, but only computed: a person who may only read may ask."""
 
 _WELL = {
     "regular_activity": True,
@@ -155,7 +236,19 @@ def bodies() -> dict[str, Any]:
             "decisions": [{"suggestion_id": "0" * 32, "action": "decline", "reason": "from outside"}],
         },
         "sendMessage": {"text": "from outside"},
+        "eraseClient": {"name": "Somebody", "when": "now"},
+        "setRetention": {"years": 10},
         "signIn": {"email": "a@b.example", "password": "x"},
+        "signInWithPasskey": {"passkey": _NO_PASSKEY},
+        "readWelcome": {"code": "x"},
+        "joinPractice": {"code": "x", "display_name": "Somebody", "password": PASSWORD},
+        "confirmSession": {"password": PASSWORD},
+        "changePassword": {"current": PASSWORD, "new": PASSWORD},
+        "activateTotp": {"code": "000000"},
+        "addPasskey": {"name": "Key", "id": "AAAA", "client_data": "AAAA", "attestation": "AAAA"},
+        "inviteColleague": {"email": "new@thornwater.example", "display_name": "Somebody", "role": "practitioner"},
+        "changeColleague": {"role": "read_only"},
+        "changePracticeSecurity": {"requires_second_factor": False},
         "pairPhone": {"code": "x"},
     }
 
@@ -195,6 +288,30 @@ class Practice:
         return http.request(operation.method, path, json=body, headers=headers)
 
 
+def _security_ids(house: House, colleague_id: str) -> dict[str, str]:
+    """Answer ids of a session, a link, a colleague, and of a passkey of that colleague."""
+    link = {"email": f"ada@{MARKER.lower()}.example", "display_name": MARKER, "role": "practitioner"}
+    row = Passkey(
+        id=uuid7(house.clock()),
+        practice_id=house.practice_id,
+        practitioner_id=colleague_id,
+        credential_id="AAAA",
+        public_key="",
+        sign_count=0,
+        name=MARKER,
+        created_at=house.clock(),
+        last_used_at=None,
+    )
+    with house.app.state.database.write() as session:
+        session.add(row)
+    return {
+        "session_id": house.get("/account/sessions")["items"][0]["id"],
+        "colleague_invitation_id": house.post("/practice/invitations", link)["id"],
+        "practitioner_id": colleague_id,
+        "passkey_id": row.id,
+    }
+
+
 @pytest.fixture
 def practice(house: House) -> Practice:
     """A practice with a client, a program, a draft, a flag, messages and a phone that waits."""
@@ -225,6 +342,8 @@ def furnished(house: House) -> Practice:
     visitor = TestClient(house.app, base_url=HOST)
     waiting = visitor.post(f"{API}/pairings", json={"code": house.invite(client_id, "link")["code"]}).json()
     flag = house.get("/flags")["items"][0]
+    colleague = house.colleague("practitioner", f"lia@{MARKER.lower()}.example")
+    owner = _security_ids(house, colleague.practitioner_id)
     ids = {
         "client_id": client_id,
         "device_id": phone.device_id,
@@ -237,6 +356,7 @@ def furnished(house: House) -> Practice:
         "scale_id": rating["id"],
         "number": "1",
         "code": "step-down",
+        **owner,
     }
     return Practice(house, phone, ids)
 

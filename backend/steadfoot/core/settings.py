@@ -1,10 +1,10 @@
 """Settings from the environment; each name begins with STEADFOOT_."""
 
 from pathlib import Path
-from typing import Literal, Self
+from typing import Annotated, Literal, Self
 from urllib.parse import urlsplit
 
-from pydantic import model_validator
+from pydantic import Field, SecretStr, model_validator
 from pydantic_settings import BaseSettings, SettingsConfigDict
 
 
@@ -22,6 +22,15 @@ class Settings(BaseSettings):
     openapi: Literal["on", "off"] = "on"
     draw_ahead: Literal["on", "off"] = "on"
     figures_dir: Path | None = None
+    trusted_proxies: str = ""
+    pool_size: Annotated[int, Field(ge=2, le=500)] = 20
+    backup_at: Annotated[str, Field(pattern=r"^([01]\d|2[0-3]):[0-5]\d$|^off$")] = "02:30"
+    backup_dir: Path | None = None
+    backup_encrypt: str = ""
+    metrics_token: SecretStr = SecretStr("")
+    log_level: Literal["debug", "info", "warning", "error"] = "info"
+    erasures_file: Path | None = None
+    key_file: Path | None = None
 
     def database(self) -> str:
         """Answer the database's URL: the one set, else an SQLite file in the data folder."""
@@ -30,6 +39,18 @@ class Settings(BaseSettings):
     def figures(self) -> Path:
         """Answer the folder in which finished drawings are kept; it may be deleted at any time."""
         return self.figures_dir or self.data_dir / "figures"
+
+    def backups(self) -> Path:
+        """Answer the folder of the backups that are made by themselves."""
+        return self.backup_dir or self.data_dir / "backups"
+
+    def erasures(self) -> Path:
+        """Answer the file that says who was erased; it must outlive the database, and is no part of its backup."""
+        return self.erasures_file or self.data_dir / "erasures.jsonl"
+
+    def key(self) -> Path:
+        """Answer the file of the installation's key. Servers that share a database share it; backups do not hold it."""
+        return self.key_file or self.data_dir / "secret.key"
 
     def address(self) -> str:
         """Answer the address that links and QR codes carry, without a trailing slash.

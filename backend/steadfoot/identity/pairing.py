@@ -8,6 +8,8 @@ from io import BytesIO
 import segno
 from sqlmodel import Session
 
+from steadfoot.audit import service as audit
+from steadfoot.audit.service import Actor, ActorKind
 from steadfoot.core.ids import digest_of, new_code, new_token, normal_code, uuid7
 from steadfoot.core.problems import Invalid, NotFound, not_found
 from steadfoot.identity import store
@@ -93,6 +95,8 @@ def pair(session: Session, code: str, label: str, now: datetime) -> PairingOut:
     device, token = _new_device(client, label, now)
     session.add(device)
     session.flush()
+    audit.by(session, Actor(ActorKind.PHONE, client.practice_id, device.id))
+    audit.about(session, client.id)
     in_person = invitation.delivery == Delivery.IN_PERSON
     pairing = Pairing(
         id=uuid7(now),
@@ -171,6 +175,7 @@ def _device(session: Session, practice_id: str, device_id: str) -> Device:
     device = store.device(session, practice_id, device_id)
     if device is None:
         raise not_found("phone")
+    audit.about(session, device.client_id)
     return device
 
 

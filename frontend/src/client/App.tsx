@@ -1,9 +1,10 @@
-import { connection, device, program } from '../outbox';
+import { connection, device, program, storage } from '../outbox';
 import { Pages } from '../shared/router';
 import { Screen } from './parts/Screen';
 import { lastContact } from './phone';
 import { otherwise, routes } from './screens';
 import { Waiting, Welcome } from './screens/Pair';
+import { StorageTrouble } from './screens/pair/parts';
 import { linkCode, pairingAnew, pending } from './screens/pair/pending';
 import { t } from './words';
 
@@ -22,6 +23,7 @@ function Fetching() {
 /** Which part of the app there is to see: none of it before this phone is paired. */
 export function App() {
   const known = device.value;
+  if (storage.value === 'blocked') return <Screen title="Steadfoot"><StorageTrouble /></Screen>;
   if (!known || linkCode.value || pending.value || pairingAnew.value) return <Welcome />;
   if (known.status === 'awaiting_confirmation') return <Waiting />;
   if (program.value === null && lastContact.value === null && connection.value !== 'unreachable') return <Fetching />;

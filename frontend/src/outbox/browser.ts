@@ -25,3 +25,29 @@ export function watchOccasions(sender: Sender, reload: () => Promise<void>): voi
     sender.setVisible(visible);
   });
 }
+
+/** What is known of this phone outside its database, to be told when that is gone. */
+export interface Left {
+  practice: string;
+  /** How many entries had not been received. */
+  unsent: number;
+}
+const LEFT = 'steadfoot.left';
+
+/** Null forgets it. */
+export function noteLeft(left: Left | null): void {
+  try {
+    if (left) localStorage.setItem(LEFT, JSON.stringify(left));
+    else localStorage.removeItem(LEFT);
+  } catch {
+    // storage refused: then there is nothing to be missed either
+  }
+}
+
+export function readLeft(): Left | null {
+  try {
+    return JSON.parse(localStorage.getItem(LEFT) ?? 'null') as Left | null;
+  } catch {
+    return null;
+  }
+}

@@ -1,7 +1,7 @@
 import { IDBDatabase, IDBFactory, IDBObjectStore } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { Blocked, Database, OPEN_WITHIN_MS, NotSaved, PhoneFull } from './database';
-import { appendEvent, getKept, readAll } from './log';
+import { Blocked, BLOCKED_AFTER_MS, Database, OPEN_WITHIN_MS, NotSaved, PhoneFull } from './database';
+import { appendEvent, appendEvents, getKept, readAll } from './log';
 import { entry, freshStorage } from './testing/phone';
 
 beforeEach(freshStorage);
@@ -54,6 +54,25 @@ describe('writing an entry', () => {
     expect(await getKept(db, 'draft.after')).toBeUndefined();
     await expect(appendEvent(db, entry(3), { 'draft.after': () => 'no value' })).rejects.toThrow(NotSaved);
     expect((await readAll(db)).events).toHaveLength(2);
+  });
+
+  it('is one transaction, however much belongs together', async () => {
+    const db = new Database();
+    await db.probe();
+    const spy = vi.spyOn(IDBDatabase.prototype, 'transaction');
+    await appendEvents(db, [entry(1), entry(2), entry(3)], { 'draft.after': 1, 'draft.rest': undefined });
+    expect(spy).toHaveBeenCalledTimes(1);
+  });
+
+  it('that waits for something else in the middle is told as not saved', async () => {
+    const db = new Database();
+    const strange = db.write(async (tx) => {
+      await tx.objectStore('keep').put(1, 'first');
+      await new Promise((later) => setTimeout(later, 20));
+      await tx.objectStore('keep').put(2, 'second');
+    });
+    await expect(strange).rejects.toThrow(NotSaved);
+    expect(await getKept(db, 'second')).toBeUndefined();
   });
 
   it('writes an id once, however often it is tried', async () => {
@@ -131,18 +150,85 @@ describe('two pages of different builds', () => {
     request.result.close();
   });
 
-  it('a page that is blocked says so after some seconds instead of hanging', async () => {
-    const older = indexedDB.open('steadfoot', 1); // a page that does not let go
-    await new Promise((resolve) => (older.onsuccess = resolve));
+  /** As a newer build would ask for it. */
+  const newer = () => {
     const real = IDBFactory.prototype.open;
     vi.spyOn(IDBFactory.prototype, 'open').mockImplementation(function (this: IDBFactory, name) {
       return real.call(this, name, 2);
     });
+  };
+  const turns = async () => {
+    for (let turn = 0; turn < 20; turn += 1) await new Promise((resolve) => setImmediate(resolve));
+  };
+
+  it('a page that is blocked says so after a moment, and goes on by itself when the other page is closed', async () => {
+    await appendEvent(new Database(), entry(1));
+    const older = indexedDB.open('steadfoot', 1); // a page that does not let go
+    await new Promise((resolve) => (older.onsuccess = resolve));
+    newer();
+    const onFree = vi.fn();
+    const db = new Database(undefined, onFree);
     vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
-    const settled = expect(new Database().probe()).rejects.toThrow(Blocked);
+    for (let tries = 0; tries < 2; tries += 1) {
+      const settled = expect(db.probe()).rejects.toThrow(Blocked);
+      await turns();
+      await vi.advanceTimersByTimeAsync(BLOCKED_AFTER_MS + 1);
+      await settled;
+    }
+    vi.useRealTimers();
+    expect(onFree).not.toHaveBeenCalled();
+    older.result.close();
+    expect((await appendEvent(db, entry(2))).seq).toBe(2);
+    expect(onFree).toHaveBeenCalledTimes(1);
+    expect((await readAll(db)).events).toHaveLength(2);
+  });
+
+  it('a connection that comes too late is let go, so that it holds up nobody', async () => {
+    const opened: IDBDatabase[] = [];
+    const real = IDBFactory.prototype.open;
+    let answer: () => void = () => undefined;
+    vi.spyOn(IDBFactory.prototype, 'open').mockImplementationOnce(function (this: IDBFactory, ...args: unknown[]) {
+      const request = real.apply(this, args as never);
+      request.addEventListener('success', () => opened.push(request.result));
+      const listen = request.addEventListener.bind(request);
+      vi.spyOn(request, 'addEventListener').mockImplementation((type: string, run: unknown) => {
+        if (type !== 'success') return listen(type as never, run as never);
+        answer = () => (run as (event: unknown) => void)({ target: request });
+      });
+      return request;
+    } as never);
+    const db = new Database();
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+    const first = appendEvent(db, entry(1));
+    await turns();
+    await vi.advanceTimersByTimeAsync(OPEN_WITHIN_MS + 1);
+    vi.useRealTimers();
+    expect((await first).seq).toBe(1); // on a second connection
+    const closed = vi.spyOn(IDBDatabase.prototype, 'close');
+    answer();
+    await turns();
+    expect(closed.mock.contexts).toEqual(opened);
+  });
+
+  it('an open that comes after it was given up holds nobody else up', async () => {
+    const older = indexedDB.open('steadfoot', 1);
+    await new Promise((resolve) => (older.onsuccess = resolve));
+    const real = IDBFactory.prototype.open;
+    vi.spyOn(IDBFactory.prototype, 'open').mockImplementationOnce(function (this: IDBFactory, name) {
+      return real.call(this, name, 2);
+    });
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+    const settled = expect(new Database().read(async () => 1)).rejects.toThrow(Blocked);
     for (let turn = 0; turn < 20; turn += 1) await new Promise((resolve) => setImmediate(resolve));
     await vi.advanceTimersByTimeAsync(OPEN_WITHIN_MS + 1);
     await settled;
     vi.useRealTimers();
+    older.result.close();
+    const newer = indexedDB.open('steadfoot', 3);
+    let blocked = false;
+    newer.onblocked = () => (blocked = true);
+    await new Promise((resolve) => (newer.onsuccess = resolve));
+    expect(blocked).toBe(false);
+    newer.result.close();
   });
 });

@@ -15,8 +15,10 @@ export type Read = IDBPTransaction<Schema, Stores, 'readonly'>;
 
 const NAME = 'steadfoot';
 const VERSION = 1;
-/** How long the database may take to open, and another page of an older build may hold it, before we say so, ms. */
+/** How long the database may take to open before we try anew, ms. */
 export const OPEN_WITHIN_MS = 5_000;
+/** How long another page of an older build may hold it before we say so, ms. */
+export const BLOCKED_AFTER_MS = 1_500;
 
 /** The write did not reach the phone's storage. Nothing was changed; the page keeps what was entered and says "not saved". */
 export class NotSaved extends Error {
@@ -38,10 +40,16 @@ function asNotSaved(error: unknown): NotSaved {
   return isQuota(error) ? new PhoneFull('no room left', { cause: error }) : new NotSaved('storage failed', { cause: error });
 }
 
-export class Database {
-  #opening: Promise<IDBPDatabase<Schema>> | null = null;
+interface Opening {
+  db: Promise<IDBPDatabase<Schema>>;
+  isBlocked: boolean;
+}
 
-  constructor(private readonly onOutdated: () => void = () => undefined) {}
+export class Database {
+  #opening: Opening | null = null;
+
+  /** `onOutdated`: a newer build wants the database. `onFree`: another page held it, which was said, and has let go. */
+  constructor(private readonly onOutdated: () => void = () => undefined, private readonly onFree: () => void = () => undefined) {}
 
   /** Runs `work` in one transaction and answers when it is `complete`. A dead connection is replaced and the work tried once more. */
   async write<T>(work: (tx: Write) => Promise<T>): Promise<T> {
@@ -68,45 +76,43 @@ export class Database {
   }
 
   #connection(): Promise<IDBPDatabase<Schema>> {
-    if (!this.#opening) {
-      const opening = this.#open();
-      this.#opening = opening;
-      opening.catch(() => this.#forget(opening));
-    }
-    return this.#opening;
-  }
-
-  #open(): Promise<IDBPDatabase<Schema>> {
+    const opening = (this.#opening ??= this.#open());
     return new Promise((resolve, reject) => {
-      let why: NotSaved = new NotSaved('the database does not open');
       // Some browsers leave an open request unanswered for ever; a tap must not hang on it.
-      const timer = setTimeout(() => reject(why), OPEN_WITHIN_MS);
-      const opened = openDB<Schema>(NAME, VERSION, {
-        upgrade: (db, from) => {
-          if (from >= 1) return;
-          db.createObjectStore('events', { keyPath: 'seq' }).createIndex('id', 'id', { unique: true });
-          db.createObjectStore('keep');
-        },
-        blocked: () => (why = new Blocked('another page holds the database')),
-        blocking: () => {
-          this.close();
-          this.onOutdated();
-        },
-        terminated: () => this.close(),
-      });
-      opened.then(resolve, reject).finally(() => clearTimeout(timer));
+      const late = setTimeout(() => reject(new NotSaved('the database does not open')), OPEN_WITHIN_MS);
+      const held = setTimeout(() => opening.isBlocked && reject(new Blocked('another page holds the database')), BLOCKED_AFTER_MS);
+      opening.db.then(resolve, reject).finally(() => [late, held].forEach(clearTimeout));
     });
   }
 
-  #forget(opening: Promise<IDBPDatabase<Schema>>): void {
-    if (this.#opening === opening) this.#opening = null;
+  #open(): Opening {
+    const opening: Opening = { isBlocked: false, db: this.#request(() => (opening.isBlocked = true)) };
+    // A blocked request stays in force: a second one would only stand behind it.
+    opening.db.then(() => opening.isBlocked && this.onFree(), () => this.#opening === opening && (this.#opening = null));
+    return opening;
+  }
+
+  #request(blocked: () => void): Promise<IDBPDatabase<Schema>> {
+    return openDB<Schema>(NAME, VERSION, {
+      upgrade: (db, from) => {
+        if (from >= 1) return;
+        db.createObjectStore('events', { keyPath: 'seq' }).createIndex('id', 'id', { unique: true });
+        db.createObjectStore('keep');
+      },
+      blocked,
+      blocking: () => {
+        this.close();
+        this.onOutdated();
+      },
+      terminated: () => this.close(),
+    });
   }
 
   /** Drops the connection; the next call opens a new one. */
   close(): void {
     const old = this.#opening;
     this.#opening = null;
-    old?.then((db) => db.close()).catch(() => undefined);
+    old?.db.then((db) => db.close()).catch(() => undefined);
   }
 
   /** A real write, read and delete: a browser may offer storage and refuse to use it. Throws NotSaved. */

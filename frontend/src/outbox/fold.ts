@@ -70,16 +70,28 @@ function keyOf(event: Event): string {
 
 const compare = <T extends string | number>(a: T, b: T) => (a < b ? -1 : a > b ? 1 : 0);
 
+/** Reading a time costs more than comparing two: each once. An event never changes. */
+const instants = new WeakMap<Event, number>();
+function instantOf(event: Event): number {
+  let at = instants.get(event);
+  if (at === undefined) instants.set(event, (at = Date.parse(event.recorded_at)));
+  return at;
+}
+
 /** (instant, number, id): what puts two events about the same thing in order, whenever they arrive. */
 export function inOrder(a: Event, b: Event): number {
-  return compare(Date.parse(a.recorded_at), Date.parse(b.recorded_at)) || compare(a.seq, b.seq) || compare(a.id, b.id);
+  return compare(instantOf(a), instantOf(b)) || compare(a.seq, b.seq) || compare(a.id, b.id);
 }
 
 /** Each event once, without those taken back, in order. */
 export function standing(events: readonly Event[]): Event[] {
-  const once = [...new Map([...events].sort(inOrder).reverse().map((event) => [event.id, event])).values()];
-  const withdrawn = new Set(once.filter((event) => event.kind === 'entry_withdrawn').map((event) => event.body.event_id));
-  return once.filter((event) => !withdrawn.has(event.id)).sort(inOrder);
+  const byId = new Map<string, Event>();
+  for (const event of events) {
+    const there = byId.get(event.id);
+    if (!there || inOrder(event, there) < 0) byId.set(event.id, event);
+  }
+  const withdrawn = new Set([...byId.values()].map((event) => event.kind === 'entry_withdrawn' && event.body.event_id));
+  return [...byId.values()].filter((event) => !withdrawn.has(event.id)).sort(inOrder);
 }
 
 /** Every planned session of which something was said, by `planned_id`: this phone's entries over what `earlier` phones said. */
@@ -89,7 +101,9 @@ export function foldSessions(events: readonly Event[], earlier: readonly Session
   for (const event of standing(events)) {
     if (!STEPS[event.kind]) continue;
     const key = keyOf(event);
-    byKey.set(key, [...(byKey.get(key) ?? []), event]);
+    const own = byKey.get(key);
+    if (own) own.push(event);
+    else byKey.set(key, [event]);
   }
   return [...byKey].map(([key, own]) => foldOne(key, own, draftFrom(before.get(key)))).sort((a, b) => compare(a.planned_id, b.planned_id));
 }

@@ -13,8 +13,12 @@ const GZIP_FROM_BYTES = 4 * 1024;
 export type Outcome =
   | { kind: 'reply'; reply: Reply }
   | { kind: 'revoked' }
+  | { kind: 'erased' }
   | { kind: 'waiting' }
-  | { kind: 'smaller' }
+  /** Too much at once. With a `code` the practice itself says that it cannot read this as it is, however often it comes. */
+  | { kind: 'smaller'; code: string | null }
+  /** The practice itself failed over it. One entry may be the cause, or the practice fails over everything. */
+  | { kind: 'fault' }
   | { kind: 'later'; retryAfterMs: number };
 
 export type Fetch = (input: string, init: RequestInit) => Promise<Response>;
@@ -60,7 +64,7 @@ export async function callSync(fetch: Fetch, token: string, cursor: number, even
     const response = await post(fetch, '/sync', token, { cursor, events: events.map(wire) });
     return await outcomeOf(response, nowMs);
   } catch (error) {
-    return (error as { name?: string }).name === 'TimeoutError' ? { kind: 'smaller' } : { kind: 'later', retryAfterMs: 0 };
+    return (error as { name?: string }).name === 'TimeoutError' ? { kind: 'smaller', code: null } : { kind: 'later', retryAfterMs: 0 };
   }
 }
 
@@ -70,12 +74,15 @@ async function outcomeOf(response: Response, nowMs: number): Promise<Outcome> {
     const reply = readReply(response.headers.get('Content-Type'), await response.text());
     return reply ? { kind: 'reply', reply } : later;
   }
-  if (response.status === 413) return { kind: 'smaller' };
-  if (response.status !== 401 && response.status !== 403) return later;
-  // Only the practice's own words count: a network's sign-in page may answer 401 or 403 as well.
+  if (response.status === 413) return { kind: 'smaller', code: 'too-large' };
+  if (![400, 401, 403, 422, 500].includes(response.status)) return later;
+  // Only the practice's own words count: a network's sign-in page may answer so as well.
   const code = await problemCode(response);
+  if (response.status === 500) return code === 'internal' ? { kind: 'fault' } : later;
+  if (response.status === 400 || response.status === 422) return code === null ? later : { kind: 'smaller', code };
   if (code === 'pairing-not-confirmed') return { kind: 'waiting' };
-  return response.status === 401 && code !== null ? { kind: 'revoked' } : later;
+  if (response.status !== 401 || code === null) return later;
+  return { kind: code === 'record-erased' ? 'erased' : 'revoked' };
 }
 
 async function get<T>(fetch: Fetch, path: string, token: string, read: (text: string) => T | null): Promise<T | null> {

@@ -1,6 +1,8 @@
-import { beforeEach, expect, it, vi } from 'vitest';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
+import type { Event } from './events';
 import { DEVICE, freshStorage } from './testing/phone';
 import { Database } from './database';
+import { FakePractice } from './testing/server';
 
 beforeEach(() => {
   freshStorage();
@@ -44,4 +46,88 @@ it('what cannot be removed is said, and is still there', async () => {
   spy.mockRestore();
   expect(phone.savedCount.value).toBe(1);
   expect(JSON.parse(await phone.exportText()).events).toHaveLength(1);
+});
+
+describe('another page of this phone', () => {
+  const note = (text: string) => ({ kind: 'note_written' as const, body: { text } });
+  const texts = (events: readonly Event[]) => events.map((event) => event.body.text);
+
+  it('may write in between: this page takes over what it did not write itself', async () => {
+    const practice = new FakePractice();
+    vi.stubGlobal('fetch', practice.fetch);
+    const [here, there] = [await import('./index'), await (vi.resetModules(), import('./index'))];
+    await here.acceptPairing(DEVICE);
+    await here.recordAll([note('here 1')]);
+    await there.recordAll([note('there 2'), note('there 3')]);
+    await here.recordAll([note('here 4')]);
+    await here.sendNow();
+    expect(texts(here.events.value)).toEqual(['here 1', 'there 2', 'there 3', 'here 4']);
+    await there.recordAll([note('there 5')]);
+    await here.sendNow();
+    expect(texts(here.events.value)).toHaveLength(5);
+    const received = texts([...practice.stored.values()].sort((a, b) => a.seq - b.seq));
+    expect(received.filter((text) => /here/.test(String(text)))).toEqual(texts(here.events.value));
+  });
+
+  it('may remove everything, or begin anew', async () => {
+    const practice = new FakePractice();
+    vi.stubGlobal('fetch', practice.fetch);
+    const [here, there] = [await import('./index'), await (vi.resetModules(), import('./index'))];
+    await here.acceptPairing(DEVICE);
+    await here.recordAll([note('here 1'), note('here 2')]);
+    await there.removeAll();
+    await there.acceptPairing(DEVICE);
+    await there.recordAll([note('there 1')]);
+    await here.sendNow();
+    expect(texts(here.events.value)).toEqual(['there 1']);
+  });
+});
+
+describe('what the phone had is gone', () => {
+  beforeEach(() => {
+    const kept = new Map<string, string>();
+    vi.stubGlobal('localStorage', {
+      getItem: (key: string) => kept.get(key) ?? null, setItem: (key: string, value: string) => kept.set(key, value), removeItem: (key: string) => kept.delete(key),
+    });
+  });
+  const startAgain = async () => {
+    vi.resetModules();
+    vi.stubGlobal('addEventListener', () => undefined);
+    vi.stubGlobal('document', { addEventListener: () => undefined });
+    const phone = await import('./index');
+    await phone.start();
+    return phone;
+  };
+
+  it('is said at the next start, with how much had not been sent, until it is paired again', async () => {
+    const phone = await import('./index');
+    await phone.acceptPairing(DEVICE);
+    await phone.record('note_written', { text: 'never sent' });
+    freshStorage();
+    const after = await startAgain();
+    expect(after.gone.value).toEqual({ practice: 'Thornwater', unsent: 1 });
+    await after.acceptPairing(DEVICE);
+    expect(after.gone.value).toBeNull();
+    expect((await startAgain()).gone.value).toBeNull();
+  });
+
+  it('is not said where a person removed it, nor on a phone that was never paired', async () => {
+    expect((await startAgain()).gone.value).toBeNull();
+    const phone = await import('./index');
+    await phone.acceptPairing(DEVICE);
+    await phone.removeAll();
+    expect((await startAgain()).gone.value).toBeNull();
+  });
+});
+
+it('a clock that is off is told by both times of the same moment, and nothing is refused for it', async () => {
+  const practice = new FakePractice();
+  vi.stubGlobal('fetch', practice.fetch);
+  const phone = await import('./index');
+  await phone.acceptPairing(DEVICE);
+  await phone.sendNow();
+  expect(phone.clocks.value).toEqual({ phone: phone.lastReceivedAt.value, practice: '2026-11-25T10:00:00+00:00' });
+  vi.spyOn(Date, 'now').mockReturnValue(Date.parse('2026-11-25T10:04:00Z'));
+  await phone.sendNow();
+  expect(phone.clocks.value).toBeNull();
 });

@@ -1,17 +1,17 @@
 /** The phone's outbox as the pages use it: signals to read, and few calls. Pages never talk to the network or the database. */
-import { computed, signal } from '@preact/signals';
+import { computed, effect, signal } from '@preact/signals';
 import { recordedAt } from '../shared/dates';
-import { browserSurroundings, watchOccasions } from './browser';
+import { browserSurroundings, noteLeft, readLeft, watchOccasions, type Left } from './browser';
 import { Blocked, Database, NotSaved, PhoneFull } from './database';
 import type { Bodies, Event, EventKind } from './events';
 import { NO_FEED, type Feed } from './feed';
 import { foldPain, foldSessions, type SessionState } from './fold';
 import { takeHistory, type History } from './history';
 import { callPairing, PairingFailed } from './http';
-import { appendEvents, forgetAll, getKept, putKept, readAll, samePerson, useDevice, type Device } from './log';
+import { appendEvents, forgetAll, getKept, offerAgain, putKept, readAll, samePerson, useDevice, type Device, type Kept } from './log';
 import { takeQuestions, type Question } from './questions';
 import { Sender, type Connection } from './sender';
-import type { RefusedItem } from './sync';
+import { isNotSent, type RefusedItem } from './sync';
 import { normalizeCode } from './code';
 import { uuid7 } from './uuid7';
 
@@ -33,8 +33,17 @@ export const connection = signal<Connection>('unpaired');
 export const acknowledged = signal(0);
 /** When the practice last answered, RFC 3339; null if it never did. */
 export const lastReceivedAt = signal<string | null>(null);
+const aside = signal<readonly RefusedItem[]>([]);
 /** Received but not understood; the practice keeps them for a person. */
-export const refused = signal<readonly RefusedItem[]>([]);
+export const refused = computed(() => aside.value.filter((item) => !isNotSent(item)));
+/** Could not be sent as they are: on this phone only, and the practice knows that they are missing. */
+export const unsendable = computed(() => aside.value.filter(isNotSent));
+/** What this phone had was cleared from it; null when it was not, or was never there. */
+export const gone = signal<Left | null>(null);
+/** The same moment on two clocks, RFC 3339, when they are further apart than CLOCK_OFF_MS; else null. */
+export const clocks = signal<{ phone: string; practice: string } | null>(null);
+/** House: less than this is no trouble to anybody, ms. */
+const CLOCK_OFF_MS = 5 * 60_000;
 /** What the browser said to "keep this safe": null until asked. */
 export const persisted = signal<boolean | null>(null);
 
@@ -65,7 +74,8 @@ export const sessions = computed(
 );
 export const painReports = computed(() => foldPain(events.value));
 
-const db = new Database(() => (outdated.value = true));
+// Nothing was shown but that another page holds the database: to begin again is to go on.
+const db = new Database(() => (outdated.value = true), () => location.reload());
 const sender = new Sender(db, browserSurroundings(), {
   onStored: load,
   onConnection: (now) => {
@@ -88,20 +98,44 @@ async function askOnce(): Promise<void> {
 /** Counts what this page wrote, so that a slower read cannot hide a newer entry. */
 let written = 0;
 
+/** This page has every entry up to here; 0 when another page wrote in between. */
+function knownThrough(): number {
+  const last = events.value.at(-1)?.seq ?? 0;
+  return last === events.value.length ? last : 0;
+}
+
+/** The log was emptied behind our back. */
+function reload(): Promise<void> {
+  events.value = [];
+  return load();
+}
+
 async function load(): Promise<void> {
   const before = written;
-  const { events: log, kept } = await readAll(db);
+  const known = knownThrough();
+  const isSame = (kept: Kept) => kept.device?.device_id === device.value?.device_id;
+  const { events: fresh, kept, highest } = await readAll(db, (found) => (isSame(found) ? known : 0));
   if (written !== before) return load();
-  events.value = log;
+  if (!isSame(kept) || known === 0) events.value = fresh;
+  else if (highest < known) return reload();
+  else if (fresh.length > 0) events.value = [...events.value, ...fresh];
   device.value = kept.device;
   acknowledged.value = kept.sync.acknowledged;
-  refused.value = kept.sync.refused;
+  aside.value = kept.sync.refused;
   lastReceivedAt.value = kept.lastReceivedAt;
+  clocks.value = apart(kept.lastReceivedAt, kept.serverTime);
   persisted.value = kept.persisted;
   history.value = kept.history;
   questions.value = kept.questions?.items ?? [];
   feed.value = { ...NO_FEED, ...(kept.feed as Partial<Feed>) };
 }
+
+const apart = (phone: string | null, practice: string | null) =>
+  phone && practice && Math.abs(Date.parse(phone) - Date.parse(practice)) > CLOCK_OFF_MS ? { phone, practice } : null;
+
+effect(() => {
+  if (device.value) noteLeft({ practice: device.value.practice_name, unsent: savedCount.value - receivedCount.value });
+});
 
 /** Call once. Reads what is on the phone, tries the storage, then sends in the background. Never throws, never waits for a network. */
 export async function start(): Promise<void> {
@@ -109,10 +143,11 @@ export async function start(): Promise<void> {
     await db.probe();
     storage.value = 'works';
     await load();
+    if (!device.value) gone.value = readLeft();
     if (device.value) connection.value = device.value.status === 'active' ? 'ready' : 'waiting';
   } catch (error) {
     storage.value = error instanceof PhoneFull ? 'full' : error instanceof Blocked ? 'blocked' : 'refused';
-    await load().catch(() => undefined); // a full phone can still be read
+    if (storage.value === 'full') await load().catch(() => undefined); // it can still be read
   }
   watchOccasions(sender, load);
   void sender.kick();
@@ -149,6 +184,13 @@ export async function recordAll(entries: readonly Entry[], also: Readonly<Record
 /** Try now; a person asked. */
 export const sendNow = (): Promise<void> => sender.kick();
 
+/** Entries that could not be sent as they are, once more: the practice may have been mended. Throws NotSaved. */
+export async function tryAgain(): Promise<void> {
+  await offerAgain(db);
+  await load();
+  await sender.kick();
+}
+
 /**
  * Asks the practice with the code as typed, pasted or scanned: who is it, and for whom. The code is spent by it, so the answer
  * must be kept (see drafts) until the person has said yes. Throws PairingFailed or NotSaved.
@@ -164,6 +206,7 @@ export async function askPairing(typed: string, label = ''): Promise<Device> {
 export async function acceptPairing(fresh: Device): Promise<void> {
   await useDevice(db, fresh, new Date().toISOString());
   await load();
+  gone.value = null;
   connection.value = fresh.status === 'active' ? 'ready' : 'waiting';
   await askToPersist();
   void sender.kick();
@@ -173,6 +216,7 @@ export async function acceptPairing(fresh: Device): Promise<void> {
 export async function removeAll(): Promise<void> {
   await forgetAll(db);
   await load();
+  noteLeft(null);
   connection.value = 'unpaired';
 }
 

@@ -1,9 +1,9 @@
 /** The log on the phone: what was entered, what is known of the practice, and drafts. */
-import type { Database, Write } from './database';
+import type { Database, Read, Write } from './database';
 import type { Event } from './events';
 import type { History } from './history';
 import type { Questions } from './questions';
-import { STARTING, type SyncState } from './sync';
+import { isNotSent, STARTING, type SyncState } from './sync';
 
 export type PairingStatus = 'active' | 'awaiting_confirmation';
 /** This phone's key. `client_id` tells whether a later pairing is for the same person. */
@@ -23,6 +23,8 @@ export interface Kept {
   sync: SyncState;
   device: Device | null;
   lastReceivedAt: string | null;
+  /** The practice's clock at that moment. */
+  serverTime: string | null;
   persisted: boolean | null;
   feed: Record<string, unknown>;
   /** What earlier phones have said; null until the practice was asked. */
@@ -72,27 +74,40 @@ export const putKept = (db: Database, values: Readonly<Record<string, unknown>>)
 export const getKept = <T>(db: Database, key: string): Promise<T | undefined> =>
   db.read((tx) => tx.objectStore('keep').get(key) as Promise<T | undefined>);
 
-/** Everything the phone knows, read at once so that it fits together. */
-export function readAll(db: Database): Promise<{ events: Event[]; kept: Kept }> {
+export interface Phone {
+  events: Event[];
+  kept: Kept;
+  /** The highest number on this phone. */
+  highest: number;
+}
+
+/**
+ * Everything the phone knows, read at once so that it fits together. Of the log only what stands behind the number that `after`
+ * answers, at most so many: a log of months is not read again at each call.
+ */
+export function readAll(db: Database, after: (kept: Kept) => number = () => 0, most?: number): Promise<Phone> {
   return db.read(async (tx) => {
-    const keep = tx.objectStore('keep');
-    const [events, sync, device, lastReceivedAt, persisted, feed, history, questions] = await Promise.all([
-      tx.objectStore('events').getAll(),
-      ...['sync', 'device', 'lastReceivedAt', 'persisted', 'feed', 'history', 'questions'].map((key) => keep.get(key)),
-    ]);
-    return {
-      events,
-      kept: {
-        sync: (sync as SyncState | undefined) ?? STARTING,
-        device: (device as Device | undefined) ?? null,
-        lastReceivedAt: (lastReceivedAt as string | undefined) ?? null,
-        persisted: (persisted as boolean | undefined) ?? null,
-        feed: (feed as Record<string, unknown> | undefined) ?? {},
-        history: (history as History | undefined) ?? null,
-        questions: (questions as Questions | undefined) ?? null,
-      },
-    };
+    const log = tx.objectStore('events');
+    const [last, kept] = await Promise.all([log.openKeyCursor(null, 'prev'), keptIn(tx)]);
+    const range = IDBKeyRange.lowerBound(after(kept), true);
+    return { events: await log.getAll(range, most), kept, highest: last?.key ?? 0 };
   });
+}
+
+async function keptIn(tx: Read): Promise<Kept> {
+  const keep = tx.objectStore('keep');
+  const keys = ['sync', 'device', 'lastReceivedAt', 'serverTime', 'persisted', 'feed', 'history', 'questions'];
+  const [sync, device, lastReceivedAt, serverTime, persisted, feed, history, questions] = await Promise.all(keys.map((key) => keep.get(key)));
+  return {
+    sync: (sync as SyncState | undefined) ?? STARTING,
+    device: (device as Device | undefined) ?? null,
+    lastReceivedAt: (lastReceivedAt as string | undefined) ?? null,
+    serverTime: (serverTime as string | undefined) ?? null,
+    persisted: (persisted as boolean | undefined) ?? null,
+    feed: (feed as Record<string, unknown> | undefined) ?? {},
+    history: (history as History | undefined) ?? null,
+    questions: (questions as Questions | undefined) ?? null,
+  };
 }
 
 /** Whether two pairings are for the same client: by id where the practice told it, else by names. */
@@ -122,6 +137,17 @@ export function storeReply(db: Database, deviceId: string, values: Readonly<Reco
   return db.write(async (tx) => {
     const device = (await tx.objectStore('keep').get('device')) as Device | undefined;
     if (device?.device_id === deviceId) await putAll(tx, values);
+  });
+}
+
+/** Entries that could not be sent as they are go again with all that follows them; the practice knows those by id. */
+export function offerAgain(db: Database): Promise<void> {
+  return db.write(async (tx) => {
+    const keep = tx.objectStore('keep');
+    const sync = ((await keep.get('sync')) as SyncState | undefined) ?? STARTING;
+    const unsent = sync.refused.filter(isNotSent);
+    const first = Math.min(...unsent.map((item) => item.seq ?? Infinity), sync.acknowledged + 1);
+    await keep.put({ ...sync, acknowledged: first - 1, refused: sync.refused.filter((item) => !isNotSent(item)) }, 'sync');
   });
 }
 

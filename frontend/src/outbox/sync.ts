@@ -1,7 +1,8 @@
 /** What to send and what a reply means. Pure: no clock, no storage, no network. */
 import type { Event } from './events';
 
-export const BATCH_EVENTS = 200;
+/** As many as the practice takes in one call. */
+export const BATCH_EVENTS = 500;
 export const BATCH_BYTES = 256 * 1024;
 
 export interface RefusedItem {
@@ -67,6 +68,12 @@ export function nextBatch(events: readonly Event[], after: number, limit: number
   return batch;
 }
 
+/**
+ * In the place of an entry that cannot be sent as it is: the practice keeps it aside and goes on behind it, the phone keeps
+ * the entry. Same id and number, so that the entry itself is still taken when it can be.
+ */
+export const standIn = (event: Event, code: string): Event => ({ ...event, body: { not_sent: code, bytes: bytesOf(event) } });
+
 /** After a batch that was too large or too slow. */
 export const halved = (limit: number): number => Math.max(1, Math.floor(limit / 2));
 
@@ -79,6 +86,9 @@ export interface Applied {
   again: boolean;
 }
 
+/** The practice has only a stand-in for it; the entry itself is on this phone alone. */
+export const isNotSent = (item: RefusedItem): boolean => item.problem?.code === 'not-sent';
+
 const isNumberTaken = (item: RefusedItem): boolean => item.problem?.code?.replace('_', '-') === 'number-taken';
 
 /** What a reply to `sent` means; `highest` is the highest number on this phone when it was sent. */
@@ -88,7 +98,7 @@ export function applyReply(state: SyncState, sent: readonly Event[], highest: nu
   // Numbers not sent in this call or known before are not believed: a copy of this phone may have used them.
   const known = Math.max(state.acknowledged, sent.at(-1)?.seq ?? 0);
   const acknowledged = needsSuccessor ? state.acknowledged : Math.min(reply.acknowledged_through, known);
-  const refused = mergeRefused(state.refused, reply.refused.filter((item) => !isNumberTaken(item)));
+  const refused = mergeRefused(state.refused, sent, reply.refused.filter((item) => !isNumberTaken(item)));
   return {
     state: { cursor: restored ? 0 : reply.cursor, epoch: reply.server_epoch, acknowledged, refused },
     changes: reply.changes,
@@ -97,8 +107,10 @@ export function applyReply(state: SyncState, sent: readonly Event[], highest: nu
   };
 }
 
-function mergeRefused(before: readonly RefusedItem[], fresh: readonly RefusedItem[]): RefusedItem[] {
-  const byId = new Map(before.map((item) => [item.id, item]));
+/** What was sent again and is not refused again has been taken. */
+function mergeRefused(before: readonly RefusedItem[], sent: readonly Event[], fresh: readonly RefusedItem[]): RefusedItem[] {
+  const again = new Set(sent.map((event) => event.id));
+  const byId = new Map(before.filter((item) => !again.has(item.id)).map((item) => [item.id, item]));
   for (const item of fresh) byId.set(item.id, item);
   return [...byId.values()];
 }

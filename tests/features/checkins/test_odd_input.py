@@ -128,3 +128,24 @@ def test_a_packed_body_that_is_cut_or_no_gzip_is_refused(phone: Phone, cut: int)
 def test_a_body_that_a_form_could_send_is_refused(phone: Phone, content_type: str) -> None:
     response = _post(phone, _batch([]), **{"Content-Type": content_type})
     assert response.status_code in (415, 422)
+
+
+@pytest.mark.parametrize(
+    ("once", "twice"),
+    [
+        (b'"rating": 4', b'"rating": 4, "rating": 9'),
+        (b'"seq": 1', b'"seq": 1, "seq": 2'),
+        (b'"cursor": 0', b'"cursor": 0, "cursor": 0'),
+        (b'"rating": 4', b'"rating": 4, "r\\u0061ting": 4'),
+    ],
+)
+def test_a_call_that_names_a_field_twice_is_refused_whole_and_stores_nothing(
+    phone: Phone, once: bytes, twice: bytes
+) -> None:
+    phone.log("pain_reported", {"rating": 4, "region": "knee", "side": "left", "when": "during"})
+    content = _batch(phone.events)
+    response = _post(phone, content.replace(once, twice))
+    assert twice in content.replace(once, twice)
+    assert (response.status_code, response.json()["code"]) == (400, "repeated-name")
+    assert phone.send([]).json()["acknowledged_through"] == 0
+    assert _post(phone, content).json()["acknowledged_through"] == 1

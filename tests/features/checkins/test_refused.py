@@ -5,7 +5,7 @@ from typing import Any
 
 import pytest
 
-from tests.builders import House, Phone
+from tests.builders import API, House, Phone
 
 GOOD = {"text": "good"}
 ID = "0197777{}-7777-7777-8777-777777777777"
@@ -111,3 +111,23 @@ def test_a_client_without_anything_kept_aside_has_an_empty_list(house: House, cl
     phone.log("note_written", GOOD)
     phone.sync()
     assert _items(house, client_id) == []
+
+
+def test_a_stand_in_for_an_entry_that_cannot_be_sent_holds_its_number_until_the_entry_comes(
+    house: House, client_id: str, phone: Phone
+) -> None:
+    whole = phone.log("note_written", GOOD)
+    stand_in = {**whole, "body": {"not_sent": "too-large", "bytes": 300_000}}
+    phone.log("note_written", GOOD)
+    answer = phone.send([stand_in, phone.events[1]]).json()
+    assert answer["acknowledged_through"] == 2
+    assert [(one["id"], one["problem"]["code"]) for one in answer["refused"]] == [(whole["id"], "not-sent")]
+    assert [one["event_id"] for one in _items(house, client_id)] == [whole["id"]]
+    retried = house.http.post(f"{API}/clients/{client_id}/refused-events/{whole['id']}/retries").json()
+    assert (retried["accepted"], retried["problem"]["code"]) == (False, "not-sent")
+
+    assert phone.send([whole]).json()["refused"] == []
+    assert _items(house, client_id) == []
+    assert len(house.get(f"/clients/{client_id}/timeline")["items"]) == 2
+    again = phone.send([stand_in]).json()
+    assert [one["problem"]["code"] for one in again["refused"]] == ["id-reused"]

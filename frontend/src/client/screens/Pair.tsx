@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
-import { connection, device, sendNow, samePerson, type Device } from '../../outbox';
+import { connection, device, gone, sendNow, samePerson, type Device } from '../../outbox';
+import { Dialog } from '../../shared/Dialog';
 import { Button } from '../../shared/form/Button';
 import { navigate } from '../../shared/router';
 import { BackLink, Screen } from '../parts/Screen';
@@ -22,13 +23,26 @@ export function Welcome() {
     <Screen title={t('welcomeTitle')} where={known ? <BackLink to="/me">{t('me')}</BackLink> : undefined}>
       <p role="status">{declined && t('pairDeclined')}</p>
       <SharedWalk />
+      <Gone />
       <p>{t('welcomeText')}</p>
       {isIos() && <InstallHint />}
-      <CodeForm initial={linkCode.value ?? ''} onCode={ask} />
+      <CodeForm key={linkCode.value} initial={linkCode.value ?? ''} onCode={ask} />
       <StorageTrouble />
       {!isIos() && <InstallHint />}
       <WhatItIs />
     </Screen>
+  );
+}
+
+/** The browser cleared what this phone had: said, since it would look like a first visit. */
+function Gone() {
+  const left = gone.value;
+  if (!left) return null;
+  return (
+    <section class="sheet" role="status">
+      <p>{t('goneText', { practice: left.practice })}</p>
+      {left.unsent > 0 && <p><b class="call">{t('goneUnsent', { n: left.unsent })}</b></p>}
+    </section>
   );
 }
 
@@ -37,17 +51,22 @@ function Confirm({ fresh, onDeclined }: { fresh: Device; onDeclined: () => void 
   const known = device.value;
   const [problem, setProblem] = useState<string | null>(null);
   const yes = () => accept().then(() => navigate(sharedWaits.value ? '/walk' : '/', { replace: true }), (error: unknown) => setProblem(failureWords(error)));
+  const [sure, setSure] = useState(false);
   const no = () => putAway().then(onDeclined);
   return (
     <Screen
       title={t('pairWith')}
-      foot={<div class="stack"><Button kind="main" wide onClick={() => void yes()}>{t('pairAccept')}</Button><Button wide onClick={() => void no()}>{t('pairDecline')}</Button></div>}
+      foot={<div class="stack"><Button kind="main" wide onClick={() => void yes()}>{t('pairAccept')}</Button><Button wide onClick={() => setSure(true)}>{t('pairDecline')}</Button></div>}
     >
       <p class="who">{t('pairWho', who(fresh))}</p>
       {known && !samePerson(known, fresh) && <p class="urgent">{t('alreadyOther', { client: who(known).client })}</p>}
       <p class="trouble" role="alert">{problem}</p>
       <StorageTrouble />
       <WhatItIs />
+      <Dialog open={sure} title={t('pairSure')} onClose={() => setSure(false)}>
+        <p>{t('pairSureText')}</p>
+        <div class="foot"><Button kind="main" onClick={() => setSure(false)}>{t('pairSureNo')}</Button><Button onClick={() => void no()}>{t('pairSureYes')}</Button></div>
+      </Dialog>
     </Screen>
   );
 }

@@ -15,6 +15,8 @@ export class FakePractice {
   calls: { path: string; seqs: number[]; cursor: number; gzip: boolean }[] = [];
   trouble: Trouble = () => null;
   maxEvents = Infinity;
+  /** What a call that carries this entry as it is gets for an answer. */
+  poison = new Map<string, Response>();
 
   fetch: Fetch = async (path, init) => {
     const made = this.trouble(path, init);
@@ -34,6 +36,8 @@ export class FakePractice {
     const body = JSON.parse(await text(init.body, gzip)) as { cursor: number; events: Event[] };
     this.calls.push({ path, seqs: body.events.map((event) => event.seq), cursor: body.cursor, gzip });
     if (body.events.length > this.maxEvents) return problem(413, 'too-large');
+    const poisoned = body.events.find((event) => this.poison.has(event.id) && !('not_sent' in event.body));
+    if (poisoned) return this.poison.get(poisoned.id)!.clone();
     return this.take(token, body);
   }
 
@@ -47,7 +51,7 @@ export class FakePractice {
     const { numbers } = this.devices.get(token) as Held;
     const refused: RefusedItem[] = [];
     for (const event of events) {
-      const code = (numbers.get(event.seq) ?? event.id) !== event.id ? 'number-taken' : this.refuse.get(event.id);
+      const code = (numbers.get(event.seq) ?? event.id) !== event.id ? 'number-taken' : 'not_sent' in event.body ? 'not-sent' : this.refuse.get(event.id);
       if (code) refused.push({ id: event.id, seq: event.seq, problem: { code } });
       else if (!this.stored.has(event.id)) this.stored.set(event.id, event);
       if (!numbers.has(event.seq)) numbers.set(event.seq, event.id);
