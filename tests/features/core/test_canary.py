@@ -2,6 +2,7 @@
 
 import copy
 import logging
+import re
 from collections.abc import Iterator
 from typing import Any
 
@@ -19,6 +20,9 @@ __all__ = ["practice"]
 FORGED = "\r\n2026-06-10 ERROR forged\x1b[31m ${jndi:ldap://x}"
 MASS_KG, RATING = 83.4375, 7.0625
 """Numbers that nothing else here is."""
+
+
+_ENDS = re.compile("listen|signOut|signIn|Session|Password|erase|Totp", re.IGNORECASE)
 
 
 class _Ear(logging.Handler):
@@ -67,9 +71,9 @@ def _visitor(practice: Practice, operation: Operation) -> TestClient:
 
 
 def _walk(practice: Practice, spoil: str | None = None) -> Iterator[Any]:
-    """Ask everything once, GET last so that what was written is read."""
-    found = [one for one in operations(practice.house.app) if one.name not in ("listen", "signOut", "signIn")]
-    for operation in sorted(found, key=lambda one: (one.method == "GET", one.method == "DELETE")):
+    """Ask everything once, what reads first; what would end the session of who asks is left out."""
+    found = [one for one in operations(practice.house.app) if not _ENDS.search(one.name)]
+    for operation in sorted(found, key=lambda one: (one.method != "GET", one.method == "DELETE")):
         body = copy.deepcopy(bodies().get(operation.name))
         if spoil is not None and body is not None:
             body = _marked(body, spoil)
