@@ -50,10 +50,12 @@ class FaultPoint:
     def __init__(self) -> None:
         self.left: int | None = None
         self.dies = True
+        self.met = 0
+        """How often it struck since it was armed last."""
 
     def arm(self, after: int, *, dies: bool) -> None:
         """Strike at the ``after``-th point from now."""
-        self.left, self.dies = after, dies
+        self.left, self.dies, self.met = after, dies, 0
 
     def passed(self, *_args: Any) -> None:
         """Count one point."""
@@ -62,7 +64,7 @@ class FaultPoint:
         self.left -= 1
         if self.left > 0:
             return
-        self.left = None
+        self.left, self.met = None, 1
         if self.dies:
             raise Died
         raise sqlite3.OperationalError("disk I/O error (made up)")
@@ -147,6 +149,7 @@ class Service:
         """Open the file with an app that knows nothing of the one before."""
         self.database = Database(f"sqlite:///{self.file}")
         self.app = create_app(self.settings, self.database, self.clock)
+        self._dead = False
 
     def stop(self) -> None:
         """Let go of the file."""
@@ -181,9 +184,8 @@ class Service:
         """Ask several at once; whoever's request the server died under has no reply."""
         answers = self._loop.run_until_complete(self._gather(requests))
         self.point.left = None
-        if any(isinstance(answer, Died) for answer in answers):
+        if self._dead:
             self.restart()
-            return [None] * len(answers)  # a process that is gone answers nobody
         return [answer if isinstance(answer, Heard) else None for answer in answers]
 
     async def _gather(self, requests: list[tuple[str, str, dict[str, str], bytes]]) -> list[Heard | BaseException]:
@@ -206,8 +208,9 @@ class Service:
         scope |= {"headers": pairs, "client": ("192.0.2.1", 1), "server": ("testserver", 443), "root_path": ""}
         try:
             await self.app(scope, receive, send)
-        except Exception:
-            if not sent:
+        except (Exception, Died) as error:
+            self._dead = self._dead or isinstance(error, Died)
+            if not sent:  # a reply that left before the end is on its way all the same
                 raise
         start = sent[0]
         found = {name.decode(): value.decode() for name, value in start["headers"]}

@@ -121,12 +121,16 @@ class World:
     def record(self, handset: Handset, page: int, entries: list[Entry], **more: Any) -> None:
         """Enter something; what comes of it is what the page says, or nobody knows."""
         self.entered |= {(handset.person, one["kind"], plain(one["body"])) for one in entries}
+        before = len(self.stored(handset)["events"])
         try:
             stored = self.phones.call("record", phone=handset.name, page=page, entries=entries, **more)
         except Failed as failed:
-            if failed.name in _NOT_SAVED:
-                return
-            raise
+            if failed.name not in _NOT_SAVED:
+                raise
+            grown = len(self.stored(handset)["events"]) - before
+            assert grown in (0, len(entries)), f"{grown} of {len(entries)} entries were written"
+            return
+        assert len(self.stored(handset)["events"]) == before + len(entries), "an entry was written more than once"
         for event in stored:
             self.entries.setdefault(event["id"], []).append(content_of(handset.person, event))
         handset.told |= {event["id"] for event in stored}
