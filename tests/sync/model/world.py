@@ -79,6 +79,7 @@ class World:
         """Ids of messages that the server said it took, and to whom; as ``held``."""
         self.backups: list[Backup] = []
         self.cookies: dict[str, str] = {}
+        self._switched_on = 0
         self.copies: list[tuple[str, Any]] = []
         """Contents of phones that were copied, with whose they are."""
 
@@ -93,7 +94,9 @@ class World:
 
     def switch_on(self, name: str, person: str, stored: Any, *, locks: bool = True) -> Handset:
         """Take a phone with some contents into the world."""
-        self.phones.call("phone", phone=name, setting=setting(name, stored, locks))
+        self._switched_on += 1
+        seed = f"{name} {self._switched_on}"
+        self.phones.call("phone", phone=name, setting=setting(seed, stored, locks))
         self.handsets[name] = Handset(name, person)
         return self.handsets[name]
 
@@ -130,7 +133,7 @@ class World:
             grown = len(self.stored(handset)["events"]) - before
             assert grown in (0, len(entries)), f"{grown} of {len(entries)} entries were written"
             return
-        assert len(self.stored(handset)["events"]) == before + len(entries), "an entry was written more than once"
+        assert len(self.stored(handset)["events"]) == before + len(entries), "not written just once"
         for event in stored:
             self.entries.setdefault(event["id"], []).append(content_of(handset.person, event))
         handset.told |= {event["id"] for event in stored}
