@@ -172,7 +172,9 @@ def a_network_answers_in_the_practices_place(world: World) -> None:
     handset = world.handset("emil-1")
     for number in range(len(STRANGE)):
         _enter(world, handset, number)
-        _send(world, handset, ("strange", number))
+        page = world.page(handset)
+        world.send(handset, page, [("strange", number)] * 4)
+        assert world.look(handset, page)["received"] == 0, "received, and nobody has it"
 
 
 @story
