@@ -68,6 +68,7 @@ def a_reply_is_lost_and_the_entry_comes_again_days_later(world: World) -> None:
     _send(world, handset, ("lost_reply", 0))
     world.later(days=9)
     world.service.restart()
+    _sent(world, "nora-1", 1)
     _enter(world, handset, 3)
 
 
@@ -108,9 +109,10 @@ def what_is_not_understood_stands_between_other_entries(world: World) -> None:
 
 @story
 def a_practice_asks_for_another_practices_people(world: World) -> None:
-    """There is nobody of that name."""
-    for name in ("emil-1", "odd-1"):
-        _sent(world, name, 1)
+    """There is nobody of that name; and no phone is told of another person's news."""
+    for person in ("emil", "odd"):
+        practice.message(world, person, 1)
+        _sent(world, f"{person}-1", 1)
     for word, person in (("birch", "emil"), ("alder", "odd")):
         client = world.template.clients[person]
         for path in ("", "/timeline", "/overview", "/refused-events", "/devices"):
@@ -124,7 +126,7 @@ def somebody_travels_and_the_clock_is_wrong(world: World) -> None:
     """The day is the one that the person's calendar showed."""
     handset = world.handset("emil-1")
     page = world.page(handset)
-    for jump_h, zone_min in ((0, 840), (12, -600), (-24 * 30, 345), (24 * 2, 120)):
+    for jump_h, zone_min in ((12, 840), (-3, -600), (-24 * 30 + 11, 345), (24 * 2, 120)):
         world.set_clock(handset, jump_h, zone_min)
         walk = {"distance_km": 5, "ascent_m": 1, "descent_m": 1, "minutes": 90, "pack_kg": 4}
         world.record(handset, page, [{"kind": "walk_logged", "body": walk}])
