@@ -1,9 +1,12 @@
 """Seeded bugs: defects put into a copy of the sources on purpose; a suite that catches none proves nothing."""
 
+import json
 import os
 import shutil
 import subprocess
 import sys
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -62,9 +65,22 @@ def _apply(seed: Seed, folder: Path) -> None:
         file.write_text(text, encoding="utf-8")
 
 
-def told_by_a_planted_server(seed: Seed, folder: Path) -> subprocess.CompletedProcess[str]:
-    """Tell the bug's story in a process of its own, which imports the copy."""
-    path = os.pathsep.join((str(planted(seed, folder)), str(ROOT)))
-    words = [sys.executable, "-m", "tests.sync.model.tell", seed.story]
-    environment = {**os.environ, "PYTHONPATH": path}
-    return subprocess.run(words, cwd=ROOT, env=environment, capture_output=True, text=True, timeout=300, check=False)
+@contextmanager
+def nursery() -> Iterator[Callable[[Seed, Path, Path], tuple[int, str]]]:
+    """Answer what tells a bug's story by a planted server, in a process of its own: exit code and what it said."""
+    words = [sys.executable, "-m", "tests.sync.model.nursery"]
+    environment = {**os.environ, "PYTHONPATH": str(ROOT)}
+    pipe = subprocess.PIPE
+    with subprocess.Popen(words, cwd=ROOT, env=environment, stdin=pipe, stdout=pipe, text=True) as parent:
+
+        def tell(seed: Seed, folder: Path, begin: Path) -> tuple[int, str]:
+            ask = {"backend": str(planted(seed, folder)), "story": seed.story, "begin": str(begin)}
+            assert parent.stdin is not None
+            assert parent.stdout is not None
+            parent.stdin.write(json.dumps(ask) + "\n")
+            parent.stdin.flush()
+            found = json.loads(parent.stdout.readline())
+            return found["code"], found["words"]
+
+        yield tell
+        parent.communicate()

@@ -1,8 +1,8 @@
-"""Tells one story in a process that imports other sources: ``python -m tests.sync.model.tell NAME``."""
+"""Tells one story, in a process that imported a planted copy of the server. Prints what caught it."""
 
 import logging
-import sys
-import warnings
+import pickle
+from pathlib import Path
 
 from tests.quick import quick_passwords_now
 from tests.sync.model.run import worlds
@@ -12,10 +12,10 @@ CAUGHT = 3
 """Exit code of a story that found its promise broken."""
 
 
-def main(name: str) -> int:
-    """Answer 0 when the promise held, CAUGHT when it did not."""
+def main(name: str, begin: str) -> int:
+    """Answer 0 when the promise held, CAUGHT when it did not; ``begin`` is a pickled template."""
     logging.disable(logging.CRITICAL)
-    with quick_passwords_now(), worlds() as make:
+    with quick_passwords_now(), worlds(begin=pickle.loads(Path(begin).read_bytes())) as make:
         try:
             STORIES[name](make())
         except AssertionError as found:
@@ -23,8 +23,3 @@ def main(name: str) -> int:
             return CAUGHT
     print("nothing found")
     return 0
-
-
-if __name__ == "__main__":
-    warnings.simplefilter("ignore")
-    sys.exit(main(sys.argv[1]))
