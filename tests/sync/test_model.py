@@ -15,7 +15,7 @@ from tests.sync.model.run import worlds
 
 HISTORIES = int(os.environ.get("STEADFOOT_TEST_HISTORIES", "1000"))
 SEED = int(os.environ.get("STEADFOOT_TEST_SEED", "20261128"))
-STEPS = 20
+STEPS = 14
 
 
 def test_no_history_breaks_the_promise() -> None:
