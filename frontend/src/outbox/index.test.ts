@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Event } from './events';
 import { DEVICE, freshStorage } from './testing/phone';
 import { Database } from './database';
+import { readAll } from './log';
 import { FakePractice } from './testing/server';
 
 beforeEach(() => {
@@ -24,6 +25,15 @@ it('removing everything leaves nothing on the phone, and the next entry is numbe
   const left = await new Database().read(async (tx) => [await tx.objectStore('events').count(), await tx.objectStore('keep').getAllKeys()]);
   expect(left).toEqual([0, []]);
   expect((await phone.record('note_written', { text: 'Begun anew.' })).seq).toBe(1);
+});
+
+it.each([[true], [false]])('the browser is asked at pairing to keep what is here, and its answer (%s) is kept', async (answer) => {
+  const persist = vi.fn(async () => answer);
+  vi.stubGlobal('navigator', { storage: { persist } });
+  const phone = await import('./index');
+  await phone.acceptPairing(DEVICE);
+  expect([persist.mock.calls.length, phone.persisted.value]).toEqual([1, answer]);
+  expect((await readAll(new Database())).kept.persisted).toBe(answer);
 });
 
 it('entries made together are numbered and timed in their order', async () => {
