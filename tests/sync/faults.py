@@ -115,7 +115,7 @@ STORAGE_AND_SHELL = {
     "5.3": Fault(
         "a part of the app that is loaded late is gone after a new build",
         (),
-        "Cannot happen: the build fails when the worker does not keep a file of the app (frontend/tools/precached.mjs).",
+        "Cannot happen: the build fails when the worker lacks a file of the app (frontend/tools/precached.mjs).",
     ),
     "5.4": Fault(
         "replies of other sites fill the phone",

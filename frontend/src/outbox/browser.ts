@@ -20,6 +20,7 @@ function onePage(): Surroundings['alone'] {
   let takenSince: number | null = null;
   return async (flush) => {
     const isFrozen = takenSince !== null && Date.now() - takenSince > FROZEN_AFTER_MS;
+    if (isFrozen) takenSince = null;
     if (!navigator.locks || isFrozen) return flush();
     await navigator.locks.request('steadfoot.flush', { ifAvailable: true }, (lock) => {
       takenSince = lock ? null : (takenSince ?? Date.now());

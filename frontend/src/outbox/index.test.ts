@@ -3,7 +3,7 @@ import type { Event } from './events';
 import { DEVICE, freshStorage } from './testing/phone';
 import { Database } from './database';
 import { readAll } from './log';
-import { FakePractice } from './testing/server';
+import { FakePractice, problem } from './testing/server';
 
 beforeEach(() => {
   freshStorage();
@@ -56,6 +56,21 @@ it('what cannot be removed is said, and is still there', async () => {
   spy.mockRestore();
   expect(phone.savedCount.value).toBe(1);
   expect(JSON.parse(await phone.exportText()).events).toHaveLength(1);
+});
+
+it('an entry that could not be sent is never counted as received, and keeps nothing else waiting', async () => {
+  const practice = new FakePractice();
+  vi.stubGlobal('fetch', practice.fetch);
+  const phone = await import('./index');
+  await phone.acceptPairing(DEVICE);
+  const [first] = await phone.recordAll([{ kind: 'note_written', body: { text: 'large' } }, { kind: 'note_written', body: { text: 'small' } }]);
+  practice.poison.set(first!.id, problem(413, 'too-large'));
+  await phone.sendNow();
+  expect([phone.savedCount.value, phone.receivedCount.value, phone.waitingSince.value]).toEqual([2, 1, null]);
+  expect([phone.unsendable.value.length, phone.refused.value.length]).toEqual([1, 0]);
+  practice.poison.clear();
+  await phone.tryAgain();
+  expect([phone.receivedCount.value, phone.unsendable.value]).toEqual([2, []]);
 });
 
 describe('another page of this phone', () => {

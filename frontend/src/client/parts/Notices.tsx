@@ -1,14 +1,11 @@
-import { clocks, connection, outdated, tryAgain, unsendable } from '../../outbox';
+import { connection, outdated, tryAgain, unsendable } from '../../outbox';
 import { Button, ButtonLink } from '../../shared/form/Button';
 import { Link } from '../../shared/router';
 import { StorageTrouble } from '../screens/pair/parts';
 import { sharedWaits } from '../walkfile/shared';
-import { localeTag } from '../../shared/words/mechanism';
 import { firstName } from '../phone';
 import { attempt } from '../session/actions';
 import { t } from '../words';
-
-const onClock = (at: string): string => new Date(at).toLocaleString(localeTag(), { dateStyle: 'short', timeStyle: 'short' });
 
 /** What stands in the way of keeping or sending. Nothing when nothing does. */
 export function Notices() {
@@ -27,7 +24,6 @@ export function Notices() {
           <div class="row"><Button small onClick={() => void attempt(tryAgain)}>{t('tryAgain')}</Button></div>
         </section>
       )}
-      {clocks.value && <p class="note">{t('clockOff', { phone: onClock(clocks.value.phone), practice: onClock(clocks.value.practice) })}</p>}
       {connection.value === 'revoked' && (
         <section class="sheet">
           <h2>{t('removedTitle')}</h2>
