@@ -173,7 +173,7 @@ export class Sender {
     await storeReply(this.db, device.device_id, {
       device: { ...device, status: 'active' },
       sync: applied.state,
-      feed: applyChanges({ ...NO_FEED, ...feed }, applied.changes),
+      ...(applied.changes.length > 0 && { feed: applyChanges({ ...NO_FEED, ...feed }, applied.changes) }),
       lastReceivedAt: new Date(this.around.now()).toISOString(),
       serverTime: reply.server_time,
     });
