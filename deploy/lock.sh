@@ -14,6 +14,9 @@ lock() {
 lock --extra postgresql --output-file deploy/requirements.txt pyproject.toml "$@"
 lock --extra test --constraint deploy/requirements.txt --output-file deploy/requirements-test.txt pyproject.toml "$@"
 lock --extra mutation --constraint deploy/requirements-test.txt --output-file deploy/requirements-mutation.txt pyproject.toml "$@"
+# What builds the wheel, by itself: an installation throws it away.
+"$VENV/bin/python" -c 'import tomllib; print(*tomllib.load(open("pyproject.toml", "rb"))["build-system"]["requires"], sep="\n")' |
+  lock --constraint deploy/requirements-test.txt --output-file deploy/requirements-build.txt - "$@"
 count() { grep -c '==' "deploy/$1"; }
 say "Locked: $(count requirements.txt) packages to run, $(count requirements-test.txt) to test," \
   "$(count requirements-mutation.txt) to test the tests of the rules."

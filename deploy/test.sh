@@ -32,11 +32,14 @@ step "end to end" python -m pytest -n 2 --dist loadfile tests/e2e
 step "stores and sync on PostgreSQL" \
   env STEADFOOT_TEST_DATABASE=postgresql python -m pytest -n 2 --dist loadfile \
   tests/features/identity/test_clients.py tests/features/identity/test_pairing.py tests/features/intake \
+  tests/features/identity/test_people.py tests/features/identity/test_totp.py \
   tests/features/checkins/test_event_identity.py tests/features/checkins/test_acknowledged.py \
   tests/features/checkins/test_refused.py tests/features/checkins/test_retries.py \
   tests/features/checkins/test_timeline.py tests/features/monitoring/test_flags.py \
   tests/features/monitoring/test_rebuild.py tests/features/monitoring/test_progression_decisions.py \
+  tests/features/audit/test_chain.py tests/features/custody/test_erase.py \
   tests/features/operation/test_schema.py tests/features/programs/test_publish.py \
   tests/features/programs/test_drafts_and_templates.py tests/features/trips/test_trip.py \
-  tests/sync/test_order.py tests/sync/test_transactions.py tests/sync/test_commit.py
+  tests/sync/test_order.py tests/sync/test_transactions.py tests/sync/test_commit.py \
+  tests/sync/test_together.py tests/sync/test_due.py
 summary

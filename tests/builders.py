@@ -16,6 +16,7 @@ from steadfoot.identity import service as identity
 PASSWORD = "five huts over one ridge"
 ZONE = "Europe/Vienna"
 API = "/api/v1"
+HOST = "https://testserver"
 
 
 @dataclass
@@ -96,10 +97,19 @@ class House:
 
     def pair(self, client_id: str) -> Phone:
         """Pair a phone in person."""
-        visitor = TestClient(self.app, base_url="https://testserver")
+        visitor = TestClient(self.app, base_url=HOST)
         response = visitor.post(f"{API}/pairings", json={"code": self.invite(client_id)["code"]})
         assert response.status_code == 201, response.text
         return Phone(visitor, response.json()["token"], response.json()["device_id"], self.clock)
+
+    def colleague(self, role: str, email: str = "lia@thornwater.example", name: str = "Lia Fenn") -> "House":
+        """Have a colleague join by a link; answer the practice as they see it."""
+        link = self.post("/practice/invitations", {"email": email, "display_name": name, "role": role})
+        visitor = TestClient(self.app, base_url="https://testserver")
+        body = {"code": link["url"].partition("#join=")[2], "display_name": name, "password": PASSWORD}
+        response = visitor.post(f"{API}/practice/people", json=body)
+        assert response.status_code == 201, response.text
+        return House(visitor, self.app, self.clock, self.practice_id, response.json()["practitioner"]["id"])
 
     def publish(self, client_id: str, content: dict[str, Any], **more: Any) -> dict[str, Any]:
         """Publish a program version."""
@@ -114,7 +124,7 @@ def found_house(app: FastAPI, clock: Callable[[], datetime], name: str, email: s
         practice = identity.create_practice(session, name, ZONE, clock())
         person = identity.add_practitioner(session, practice, email, "Maren Brandvold", PASSWORD, clock())
         practice_id, practitioner_id = practice.id, person.id
-    http = TestClient(app, base_url="https://testserver")
+    http = TestClient(app, base_url=HOST)
     response = http.post(f"{API}/sign-in", json={"email": email, "password": PASSWORD})
     assert response.status_code == 200, response.text
     yield House(http, app, clock, practice_id, practitioner_id)

@@ -59,14 +59,14 @@ def template(tmp_path_factory: pytest.TempPathFactory, server_url: str | None) -
     if server_url is None:
         url = f"sqlite:///{tmp_path_factory.mktemp('template') / 'template.db'}"
     else:
-        url = _server_database(server_url, "test_steadfoot")
+        url = server_database(server_url, "test_steadfoot")
     database = Database(url)
     upgrade(database)
     database.close()
     return url
 
 
-def _server_database(server_url: str, name: str) -> str:
+def server_database(server_url: str, name: str) -> str:
     engine = create_engine(server_url, isolation_level="AUTOCOMMIT")
     with engine.connect() as connection:
         connection.exec_driver_sql(f'CREATE DATABASE "{name}"')

@@ -8,10 +8,17 @@ from pwdlib.hashers.argon2 import Argon2Hasher
 
 from steadfoot.checkins import routes as checkin_routes
 from steadfoot.core.limits import Limiter
-from steadfoot.identity import passwords, service
+from steadfoot.identity import factors, passwords, service
 from steadfoot.identity import routes as identity_routes
+from steadfoot.trips import routes as trip_routes
 
-_LIMITERS: tuple[Limiter, ...] = (checkin_routes._calls, identity_routes._PAIRING_TRIES, service._GUESSES)
+_LIMITERS: tuple[Limiter, ...] = (
+    checkin_routes.calls,
+    identity_routes._PAIRING_TRIES,
+    service._GUESSES,
+    factors._CODE_TRIES,
+    trip_routes._READINGS,
+)
 
 
 @pytest.fixture(autouse=True, scope="session")
@@ -27,8 +34,13 @@ def quick_passwords() -> Iterator[None]:
         yield
 
 
-@pytest.fixture(autouse=True)
-def fresh_limits() -> None:
+def forget_tries() -> None:
     """Forget every try: limits live as long as the process, and all tests come from one address."""
     for limiter in _LIMITERS:
         limiter._seen.clear()
+
+
+@pytest.fixture(autouse=True)
+def fresh_limits() -> None:
+    """Each test begins without tries."""
+    forget_tries()

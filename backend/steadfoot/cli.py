@@ -7,12 +7,14 @@ from typing import Annotated
 import typer
 from rich.console import Console
 
-from steadfoot import calc
+from steadfoot import calc, custodian
 
 app = typer.Typer(help="Home programs for people who prepare for hiking.", no_args_is_help=True, add_completion=False)
 practice_app = typer.Typer(help="The practice and its people.", no_args_is_help=True)
 app.add_typer(practice_app, name="practice")
 app.add_typer(calc.app, name="calc")
+app.add_typer(custodian.audit_app, name="audit")
+app.command("retention")(custodian.retention)
 _out = Console(highlight=False, soft_wrap=True)
 _err = Console(stderr=True, highlight=False, soft_wrap=True)
 
@@ -29,14 +31,16 @@ def _fail(error: Exception) -> typer.Exit:
 def serve(host: Host = None, port: Port = None) -> None:
     """Serve the practice's pages and its clients' phones until stopped."""
     from steadfoot import serving
+    from steadfoot.core.keyring import Keyring, KeyUnusable
     from steadfoot.migrations.upgrade import NewerSchema
     from steadfoot.wiring import settings_with
 
     settings = settings_with(host, port)
     try:
         serving.free_port(settings.host, settings.port)
+        Keyring(settings.key()).load()
         database = serving.open_database(settings)
-    except (serving.PortInUse, NewerSchema) as error:
+    except (serving.PortInUse, NewerSchema, KeyUnusable) as error:
         raise _fail(error) from error
     _out.print(f"Steadfoot serves at {settings.address()} (data in {settings.data_dir}). Stop it with Ctrl+C.")
     serving.serve(settings, database)
@@ -79,6 +83,43 @@ def create_practice(
     _out.print(f"{name} is founded. {email} can sign in now.")
 
 
+Email = Annotated[str, typer.Argument(help="The address they sign in with.")]
+
+
+@practice_app.command("set-password")
+def set_password(email: Email) -> None:
+    """Give someone a new password, asked for or read from standard input. They are signed out everywhere."""
+    from steadfoot.core.problems import Problem
+    from steadfoot.founding import NotValid
+    from steadfoot.founding import set_password as given
+    from steadfoot.wiring import settings_with
+
+    password = _password()
+    try:
+        given(settings_with(None, None), email, password)
+    except (Problem, NotValid) as error:
+        raise _fail(error) from error
+    _out.print(f"{email} has a new password and is signed out everywhere.")
+
+
+@practice_app.command("reset-second-factor")
+def reset_second_factor(email: Email) -> None:
+    """Take away a second factor that someone lost: app, passkeys, recovery codes. They are signed out everywhere.
+
+    Make sure first, in person, that it is them who ask: from now on the password alone lets in.
+    """
+    from steadfoot.core.problems import Problem
+    from steadfoot.founding import NotValid
+    from steadfoot.founding import reset_second_factor as reset
+    from steadfoot.wiring import settings_with
+
+    try:
+        reset(settings_with(None, None), email)
+    except (Problem, NotValid) as error:
+        raise _fail(error) from error
+    _out.print(f"{email} signs in with the password alone until they set up a second factor again.")
+
+
 def _password() -> str:
     if sys.stdin.isatty():
         return str(typer.prompt("Password (12 characters or more)", hide_input=True, confirmation_prompt=True))
@@ -86,30 +127,78 @@ def _password() -> str:
 
 
 @app.command()
-def backup(file: Annotated[Path, typer.Argument(help="Where the copy goes; must not exist.")]) -> None:
-    """Copy the database beside the running server, whole and checked."""
-    from steadfoot import operations
+def migrate() -> None:
+    """Bring the database to this version's schema, and end: where the server itself may not change it."""
+    from steadfoot import serving
+    from steadfoot.migrations.upgrade import NewerSchema
     from steadfoot.wiring import settings_with
 
     try:
-        size = operations.backup(settings_with(None, None), file)
-    except operations.NotPossible as error:
+        serving.open_database(settings_with(None, None)).close()
+    except NewerSchema as error:
         raise _fail(error) from error
-    _out.print(f"{file}: {size:,} bytes, checked.")
+    _out.print("The schema is this version's.")
 
 
 @app.command()
-def restore(file: Annotated[Path, typer.Argument(help="A copy made by steadfoot backup.")]) -> None:
+def backup(
+    file: Annotated[
+        Path | None, typer.Argument(help="Where the copy goes; must not exist. Left out: into STEADFOOT_BACKUP_DIR.")
+    ] = None,
+    days: Annotated[int, typer.Option(min=1, help="Without FILE: how many days are kept, the newest of each.")] = 30,
+    months: Annotated[int, typer.Option(min=0, help="Without FILE: how many months are kept beside them.")] = 12,
+) -> None:
+    """Copy the database beside the running server, whole and checked. Without FILE: also restored once, and rotated."""
+    from steadfoot import backups, operations
+    from steadfoot.core.clock import system_clock
+    from steadfoot.wiring import settings_with
+
+    settings = settings_with(None, None)
+    try:
+        if file is not None:
+            _out.print(f"{file}: {operations.backup(settings, file):,} bytes, checked.")
+            return
+        made = backups.make(settings, system_clock, days, months)
+    except operations.NotPossible as error:
+        raise _fail(error) from error
+    _out.print(f"{settings.backups() / made.file}: {made.size_bytes:,} bytes, restored once and counted.")
+
+
+@app.command()
+def restore(
+    file: Annotated[Path, typer.Argument(help="A copy made by steadfoot backup, decrypted.")],
+    replace: Annotated[bool, typer.Option("--replace", help="Do not ask before taking a database's place.")] = False,
+) -> None:
     """Put a backup in the place of the database. Phones then send again what it lacks."""
     from steadfoot import operations
     from steadfoot.core.clock import system_clock
     from steadfoot.wiring import settings_with
 
     try:
-        operations.restore(settings_with(None, None), file, system_clock())
+        kept = operations.restore(
+            settings_with(None, None), file, system_clock(), lambda there: replace or _agreed(there)
+        )
     except operations.NotPossible as error:
         raise _fail(error) from error
     _out.print("Restored. Phones send again what the backup lacks; what only the practice wrote since is gone.")
+    if kept:
+        _out.print(f"What was there is kept as {kept}; delete it when all is well.")
+
+
+@app.command()
+def restored() -> None:
+    """Say that the database was put back by other means, as PostgreSQL's own: phones then send again what it lacks."""
+    from steadfoot import operations
+    from steadfoot.core.clock import system_clock
+    from steadfoot.wiring import settings_with
+
+    operations.renew_epoch(settings_with(None, None), system_clock())
+    _out.print("Phones send again what the database lacks, each at its next contact.")
+
+
+def _agreed(there: Path) -> bool:
+    """Ask a person; a script is never taken to have agreed."""
+    return sys.stdin.isatty() and typer.confirm(f"{there} is there already. Put the backup in its place?")
 
 
 @app.command()

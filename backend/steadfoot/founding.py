@@ -1,12 +1,16 @@
-"""Founds the first practice with its first practitioner, and the people the command line names."""
+"""What the command line does for people who sign in: the first of a practice, and those who cannot get in any more."""
 
+from collections.abc import Iterator
+from contextlib import contextmanager
 from typing import Any
 
 from pydantic import TypeAdapter, ValidationError
+from sqlmodel import Session
 
 from steadfoot.core.clock import system_clock
 from steadfoot.core.settings import Settings
 from steadfoot.core.texts import Name
+from steadfoot.identity import rescue
 from steadfoot.identity import service as identity
 from steadfoot.identity.schemas import Email, TimeZone
 from steadfoot.serving import open_database
@@ -34,10 +38,40 @@ def found_practice(settings: Settings, name: str, email: str, practitioner: str,
     email = _valid(Email, email, "The address")
     time_zone = _valid(TimeZone, time_zone, "The time zone")
     person = _valid(Name, practitioner or email.partition("@")[0], "The practitioner's name")
+    with _writing(settings) as session:
+        practice = identity.create_practice(session, name, time_zone, system_clock())
+        identity.add_practitioner(session, practice, email, person, password, system_clock())
+
+
+def set_password(settings: Settings, email: str, password: str) -> None:
+    """Give someone a new password and end their sessions; their second factor stays.
+
+    Raises:
+        NotValid: the address cannot be one.
+        Problem: nobody signs in with it, or the password is too short or too easily guessed.
+    """
+    email = _valid(Email, email, "The address")
+    with _writing(settings) as session:
+        rescue.set_password(session, email, password)
+
+
+def reset_second_factor(settings: Settings, email: str) -> None:
+    """Take away a second factor that was lost and end the person's sessions; their password stays.
+
+    Raises:
+        NotValid: the address cannot be one.
+        Problem: nobody signs in with it.
+    """
+    email = _valid(Email, email, "The address")
+    with _writing(settings) as session:
+        rescue.reset_second_factor(session, email)
+
+
+@contextmanager
+def _writing(settings: Settings) -> Iterator[Session]:
     database = open_database(settings)
     try:
         with database.write() as session:
-            practice = identity.create_practice(session, name, time_zone, system_clock())
-            identity.add_practitioner(session, practice, email, person, password, system_clock())
+            yield session
     finally:
         database.close()

@@ -1,6 +1,7 @@
 """What an owner does with a whole database: backup, restore, rebuild of derived tables."""
 
 import sqlite3
+from collections.abc import Callable
 from contextlib import closing
 from datetime import datetime
 from pathlib import Path
@@ -14,21 +15,33 @@ from steadfoot.core.settings import Settings
 from steadfoot.identity import service as identity
 from steadfoot.migrations import HEAD
 from steadfoot.monitoring.service import refresh_findings
+from steadfoot.serving import open_database
 
 
 class NotPossible(Exception):
     """The operation cannot be done; the message says what to do instead."""
 
 
-def _sqlite_path(settings: Settings) -> Path:
+def sqlite_path(settings: Settings) -> Path:
+    """Answer the database's file.
+
+    Raises:
+        NotPossible: it is no SQLite.
+    """
     url = make_url(settings.database())
     if url.get_backend_name() != "sqlite" or not url.database:
-        raise NotPossible("This database is PostgreSQL: use pg_dump and pg_restore, which are made for it.")
+        raise NotPossible(
+            "This database is PostgreSQL: use deploy/postgresql/backup.sh, or pg_dump and pg_restore by hand."
+        )
     return Path(url.database)
 
 
-def _checked(path: Path) -> str:
-    """Answer the schema revision of a whole and readable database file."""
+def checked(path: Path) -> str:
+    """Answer the schema revision of a whole and readable database file.
+
+    Raises:
+        NotPossible: it is damaged, or something else.
+    """
     try:
         with closing(sqlite3.connect(f"file:{path}?mode=ro", uri=True)) as connection:
             found = connection.execute("PRAGMA integrity_check").fetchone()[0]
@@ -61,36 +74,54 @@ def backup(settings: Settings, target: Path) -> int:
     Raises:
         NotPossible: not SQLite, nothing to back up, or the target exists.
     """
-    source = _sqlite_path(settings)
+    source = sqlite_path(settings)
     if not source.is_file():
         raise NotPossible(f"There is no database at {source} yet.")
     if target.exists():
         raise NotPossible(f"{target} exists already; a backup never overwrites.")
     _copy(source, target)
-    _checked(target)
+    checked(target)
     return target.stat().st_size
 
 
-def restore(settings: Settings, source: Path, now: datetime) -> None:
+def restore(
+    settings: Settings, source: Path, now: datetime, may_replace: Callable[[Path], bool] = lambda _there: True
+) -> Path | None:
     """Put a backup in the place of the database and renew the server's epoch, so that phones send again.
 
+    ``may_replace`` is asked before anything takes the place of a database that is there. That one is kept beside the
+    new one until its owner deletes it; answers where, None if there was none.
+
     Raises:
-        NotPossible: not SQLite, the backup is damaged or newer than this version, or a server is running on the target.
+        NotPossible: not SQLite, the backup is damaged or newer than this version, a server is running on the target,
+            or its place may not be taken.
     """
-    target = _sqlite_path(settings)
-    revision = _checked(source)
+    target = sqlite_path(settings)
+    revision = checked(source)
     if revision > HEAD:
         raise NotPossible(f"The backup has schema {revision}; this version of Steadfoot knows only {HEAD}.")
     if target.exists():
         _refuse_if_running(target)
+        if not may_replace(target):
+            raise NotPossible(f"{target} is there already and stays; --replace puts the backup in its place.")
     target.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
     fresh = target.with_name(target.name + ".restoring")
     fresh.unlink(missing_ok=True)
     _copy(source, fresh)
+    kept = _set_aside(target, now)
+    fresh.replace(target)
+    renew_epoch(settings, now)
+    _erase_again(settings)
+    return kept
+
+
+def _set_aside(target: Path, now: datetime) -> Path | None:
+    kept = target.with_name(f"{target.name}.before-{now:%Y-%m-%dT%H%M%S}Z") if target.exists() else None
+    if kept is not None:
+        target.replace(kept)
     for leftover in ("-wal", "-shm"):
         target.with_name(target.name + leftover).unlink(missing_ok=True)
-    fresh.replace(target)
-    _renew_epoch(settings, now)
+    return kept
 
 
 def _refuse_if_running(target: Path) -> None:
@@ -106,10 +137,17 @@ def _refuse_if_running(target: Path) -> None:
         raise NotPossible("A server is running on this database; stop it first.")
 
 
-def _renew_epoch(settings: Settings, now: datetime) -> None:
+def renew_epoch(settings: Settings, now: datetime) -> None:
+    """Name another epoch: phones then compare what is held with what they have, and send again what is not."""
     database = Database(settings.database())
     with database.write() as session:
         identity.renew_epoch(session, now)
+    database.close()
+
+
+def _erase_again(settings: Settings) -> None:
+    """Who was erased after the backup was made must not come back with it."""
+    database = open_database(settings)
     database.close()
 
 

@@ -3,7 +3,9 @@
 from sqlmodel import SQLModel
 
 from steadfoot.assessment import tables as assessment
+from steadfoot.audit import tables as audit
 from steadfoot.checkins import tables as checkins
+from steadfoot.custody import tables as custody
 from steadfoot.exercises import tables as exercises
 from steadfoot.identity import tables as identity
 from steadfoot.intake import tables as intake
@@ -15,7 +17,9 @@ from steadfoot.trips import tables as trips
 __all__ = [
     "METADATA",
     "assessment",
+    "audit",
     "checkins",
+    "custody",
     "exercises",
     "identity",
     "intake",

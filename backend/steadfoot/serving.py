@@ -1,20 +1,32 @@
 """Starts the server on one database: one process, since live pages and SQLite both live in it."""
 
+import gc
+import logging
 import os
 import socket
 import subprocess
 import sys
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from datetime import time
 from pathlib import Path
 
 import uvicorn
+from fastapi import FastAPI
 
 from steadfoot.app import create_app
+from steadfoot.core import logs
+from steadfoot.core.clock import system_clock
 from steadfoot.core.database import Database
+from steadfoot.core.production import weaknesses
 from steadfoot.core.settings import Settings
+from steadfoot.custody import service as custody
+from steadfoot.custody.nightly import each_night
+from steadfoot.installation.address import Lookout
+from steadfoot.installation.nightly import Nightly
 from steadfoot.migrations.upgrade import upgrade
 
+_log = logging.getLogger(__name__)
 _STOP_WITHIN_S = 30
 _ONE_CORE = {"OPENBLAS_NUM_THREADS": "1"}
 
@@ -40,8 +52,9 @@ def free_port(host: str, port: int) -> None:
 def open_database(settings: Settings) -> Database:
     """Answer the settings' database, migrated. The data folder is made, for its owner only."""
     Path(settings.data_dir).mkdir(parents=True, exist_ok=True, mode=0o700)
-    database = Database(settings.database())
+    database = Database(settings.database(), settings.pool_size)
     upgrade(database)
+    custody.apply_again(database, settings.erasures())  # a backup that was put back may know who was erased since
     return database
 
 
@@ -71,17 +84,50 @@ def _drawing_ahead(settings: Settings) -> Iterator[None]:
             process.terminate()
 
 
-def serve(settings: Settings, database: Database) -> None:
-    """Serve until stopped; answers under way are finished first."""
-    app = create_app(settings, database)
-    config = uvicorn.Config(
+def _set_aside_what_stays() -> None:
+    """Have the garbage collector pass over the modules and the app: looking through them holds every answer up."""
+    gc.collect()
+    gc.freeze()
+
+
+def _config(app: FastAPI, settings: Settings) -> uvicorn.Config:
+    """Forwarded headers count only from the proxies that the settings name: anybody can write one."""
+    return uvicorn.Config(
         app,
         host=settings.host,
         port=settings.port,
-        log_level="warning",
+        log_config=None,
+        access_log=False,
         timeout_graceful_shutdown=_STOP_WITHIN_S,
         server_header=False,
-        proxy_headers=False,
+        proxy_headers=bool(settings.trusted_proxies),
+        forwarded_allow_ips=settings.trusted_proxies or None,
     )
-    with _drawing_ahead(settings):
-        _Server(config, app.state.pulse.close).run()
+
+
+@contextmanager
+def _looked_after(app: FastAPI, settings: Settings) -> Iterator[None]:
+    """Make a backup a night, and look at the public address now and then, while the server runs."""
+    helpers: list[Nightly | Lookout] = [app.state.installation.lookout]
+    if settings.backup_at != "off" and app.state.database.is_sqlite:
+        at = time.fromisoformat(settings.backup_at)
+        helpers.append(Nightly(settings.backups(), at, app.state.clock))
+    for helper in helpers:
+        helper.start()
+    try:
+        yield
+    finally:
+        for helper in helpers:
+            helper.close()
+
+
+def serve(settings: Settings, database: Database) -> None:
+    """Serve until stopped; answers under way are finished first."""
+    logs.configure(settings.log_level)
+    for sentence in weaknesses(settings):
+        _log.warning(sentence)
+    app = create_app(settings, database)
+    _set_aside_what_stays()
+    nightly = each_night(database, settings.erasures(), system_clock)
+    with _drawing_ahead(settings), _looked_after(app, settings), nightly:
+        _Server(_config(app, settings), app.state.pulse.close).run()

@@ -1,13 +1,14 @@
 """Check-ins taken in by a real server, against the raw database doing the same durable inserts.
 
-Run as ``python -m tests.bench.ingest``; prints events a second and ratios, and never fails on time. The baseline writes
-the same rows (event and receipt) with the pragmas that the server uses, one commit a batch, in one thread; it reads
-nothing and derives nothing.
+Run as ``python -m tests.bench.ingest``; prints events a second, ratios, where the time goes; never fails on time.
+The baseline writes the same rows (event and receipt) with the pragmas that the server uses, one commit a batch, in one
+thread; it reads nothing and derives nothing. It is run before and after, since a disk that others use is not the same
+a minute later.
 """
 
 import sqlite3
 import threading
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from contextlib import closing, contextmanager
 from dataclasses import dataclass
 from datetime import UTC, datetime, time, timedelta
@@ -16,20 +17,22 @@ from tempfile import TemporaryDirectory
 from time import perf_counter
 from typing import Any
 
-import httpx
-
 from steadfoot.app import create_app
 from steadfoot.core.database import _PRAGMAS, Database
 from steadfoot.core.ids import derived_uuid7, uuid7
 from steadfoot.core.settings import Settings
 from steadfoot.migrations.upgrade import upgrade
+from tests.bench import ingest_split
+from tests.bench.wire import Wire
 from tests.builders import House, Phone, circuit, content, found_house, step_down
 from tests.conftest import START, StandingClock
 from tests.sync.histories import DAY_ONE
 from tests.sync.server import running
 
 BATCHES, BATCH = 30, 100
-PHONES_AT_ONCE, SINGLES_EACH = 16, 40
+PHONES_AT_ONCE, SINGLES_EACH = 16, 120
+BATCHING_PHONES = 4
+FRESH_ROUNDS = 12
 
 
 @dataclass
@@ -82,32 +85,19 @@ def events_of(phone: int, count: int) -> list[dict[str, Any]]:
     return found
 
 
-def post(http: httpx.Client, address: str, phone: Phone, events: list[dict[str, Any]]) -> None:
-    """Send a batch and insist that all of it is held afterwards."""
-    headers = {"Authorization": f"Bearer {phone.token}"}
-    answer = http.post(f"{address}/api/v1/sync", json={"cursor": 0, "events": events}, headers=headers)
-    answer.raise_for_status()
-    assert answer.json()["acknowledged_through"] >= events[-1]["seq"], answer.text
+def send_all(address: str, phone: Phone, events: list[dict[str, Any]], at_once: int) -> None:
+    """Send events, so many a call, and insist that each is held afterwards."""
+    with Wire(address, phone.token) as wire:
+        for at in range(0, len(events), at_once):
+            wire.sync(events[at : at + at_once])
 
 
-def batches_a_second(address: str, phone: Phone, events: list[dict[str, Any]]) -> float:
-    """Answer events a second in batches, from one phone."""
-    with httpx.Client(timeout=60) as http:
-        begun = perf_counter()
-        for at in range(0, len(events), BATCH):
-            post(http, address, phone, events[at : at + BATCH])
-        return len(events) / (perf_counter() - begun)
-
-
-def singles_a_second(address: str, phones: list[Phone], logs: list[list[dict[str, Any]]]) -> float:
-    """Answer events a second when many phones send one event a call, all at once."""
-
-    def one(phone: Phone, log: list[dict[str, Any]]) -> None:
-        with httpx.Client(timeout=60) as http:
-            for event in log:
-                post(http, address, phone, [event])
-
-    threads = [threading.Thread(target=one, args=pair) for pair in zip(phones, logs, strict=True)]
+def events_a_second(address: str, phones: list[Phone], logs: list[list[dict[str, Any]]], at_once: int) -> float:
+    """Answer events a second when phones send, all of them at once, each one call after the other."""
+    threads = [
+        threading.Thread(target=send_all, args=(address, phone, log, at_once))
+        for phone, log in zip(phones, logs, strict=True)
+    ]
     begun = perf_counter()
     for thread in threads:
         thread.start()
@@ -126,7 +116,7 @@ def _rows(file: Path, table: str) -> tuple[str, list[tuple[Any, ...]]]:
 def raw_a_second(file: Path, at_once: int) -> float:
     """Answer rows a second of the same inserts into an empty copy of the same schema, ``at_once`` events a commit."""
     (put_event, events), (put_receipt, receipts) = _rows(file, "event"), _rows(file, "receipt")
-    copy = file.with_name(f"raw-{at_once}.db")
+    copy = file.with_name(f"raw-{at_once}-{perf_counter()}.db")
     database = Database(f"sqlite:///{copy}")
     upgrade(database)
     database.close()
@@ -142,31 +132,48 @@ def raw_a_second(file: Path, at_once: int) -> float:
         return len(events) / (perf_counter() - begun)
 
 
-def _measured(title: str, phones: int, at_once: int, send: Callable[[str, list[Phone]], float]) -> None:
-    with bench(phones) as found:
-        with running(found.folder) as server:
-            rate = send(server.address, found.phones)
-            server.stop()
-        raw = raw_a_second(found.folder / "steadfoot.db", at_once)
-    print(f"{title}: {rate:,.0f} events a second; raw database {raw:,.0f}; ratio {rate / raw:.2f}")
+def _held_rows(file: Path) -> int:
+    with closing(sqlite3.connect(file)) as held:
+        return int(held.execute("SELECT count(*) FROM event").fetchone()[0])
+
+
+def _measured(title: str, phones: int, each: int, at_once: int) -> None:
+    """A first round fills the file that the baseline copies, so that the baseline can stand before and after."""
+    logs = [events_of(phone, 2 * each) for phone in range(phones)]
+    with bench(phones) as found, running(found.folder) as server:
+        file = found.folder / "steadfoot.db"
+        events_a_second(server.address, found.phones, [log[:each] for log in logs], at_once)
+        before = raw_a_second(file, at_once)
+        calls = server_counts(server.address)
+        rate = events_a_second(server.address, found.phones, [log[each:] for log in logs], at_once)
+        together = tuple(after - first for after, first in zip(server_counts(server.address), calls, strict=True))
+        raw = (before + raw_a_second(file, at_once)) / 2
+        assert _held_rows(file) == 2 * phones * each
+    print(f"{title}: {rate:,.0f} events a second; raw database {raw:,.0f}; ratio {rate / raw:.2f}", end="; ")
+    print(f"{together[0] / together[1]:.1f} calls a commit")
+
+
+def server_counts(address: str) -> tuple[float, float]:
+    """Answer how many sync calls the server has answered, and in how many transactions."""
+    with Wire(address) as wire:
+        lines = dict(line.rsplit(" ", 1) for line in wire.get("/metrics").decode().splitlines() if line[0] != "#")
+    return float(lines["steadfoot_sync_calls_total"]), float(lines["steadfoot_sync_transactions_total"])
 
 
 def main() -> None:
-    """Measure both ways of sending and print them."""
-    batches = events_of(0, BATCHES * BATCH)
-    _measured(
-        f"{BATCHES} batches of {BATCH} from one phone",
-        1,
-        BATCH,
-        lambda address, phones: batches_a_second(address, phones[0], batches),
+    """Measure both ways of sending, how soon pages have it, and where the time goes; print them."""
+    _measured(f"batches of {BATCH} from one phone", 1, BATCHES * BATCH, BATCH)
+    _measured(f"batches of {BATCH} from {BATCHING_PHONES} phones at once", BATCHING_PHONES, BATCHES * BATCH // 2, BATCH)
+    _measured(f"single events from {PHONES_AT_ONCE} phones at once", PHONES_AT_ONCE, SINGLES_EACH, 1)
+    with bench(1) as found, running(found.folder) as server:
+        asked, told = ingest_split.soon(server.address, found.phones[0], events_of(0, 2 * FRESH_ROUNDS))
+    print(
+        f"a single event to the caseload that has it: {asked:.0f} ms asked at once; open pages hear after {told:.0f} ms"
     )
-    logs = [events_of(phone, SINGLES_EACH) for phone in range(PHONES_AT_ONCE)]
-    _measured(
-        f"{SINGLES_EACH} single events from each of {PHONES_AT_ONCE} phones at once",
-        PHONES_AT_ONCE,
-        1,
-        lambda address, phones: singles_a_second(address, phones, logs),
-    )
+    for phones, at_once in ((1, BATCH), (PHONES_AT_ONCE, 1)):
+        with bench(phones) as found:
+            logs = [events_of(phone, BATCHES * at_once) for phone in range(phones)]
+            ingest_split.show(found.folder / "steadfoot.db", found.phones, logs, at_once)
 
 
 if __name__ == "__main__":

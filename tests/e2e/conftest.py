@@ -21,6 +21,7 @@ from playwright.sync_api import Browser, BrowserContext, Playwright, sync_playwr
 
 from steadfoot.core.settings import Settings
 from steadfoot.founding import found_practice
+from tests.e2e.watching import SEEN, watch, watch_all
 
 PASSWORD = "five huts over one ridge"
 FLAGS = [
@@ -84,9 +85,9 @@ class Server:
         return client_id
 
 
-def _environment(folder: Path, port: int) -> dict[str, str]:
+def _environment(folder: Path, port: int, **more: str) -> dict[str, str]:
     figures = Path(tempfile.gettempdir()) / "steadfoot-test-figures"  # named by content: all servers may share them
-    settings = {"DATA_DIR": str(folder), "PORT": str(port), "DRAW_AHEAD": "off", "FIGURES_DIR": str(figures)}
+    settings = {"DATA_DIR": str(folder), "PORT": str(port), "DRAW_AHEAD": "off", "FIGURES_DIR": str(figures), **more}
     return {**os.environ, **{f"STEADFOOT_{name}": value for name, value in settings.items()}}
 
 
@@ -95,9 +96,10 @@ def _command(*words: str) -> list[str]:
 
 
 @contextmanager
-def running(folder: Path, port: int) -> Iterator[str]:
+def running(folder: Path, port: int, **settings: str) -> Iterator[str]:
     """Serve the folder's database on a port until the block ends."""
-    process = subprocess.Popen(_command("serve"), env=_environment(folder, port))
+    environment = _environment(folder, port, **settings)
+    process = subprocess.Popen(_command("serve"), env=environment, stdout=subprocess.DEVNULL)
     address = f"http://127.0.0.1:{port}"
     try:
         _wait_until_ready(address, process)
@@ -157,8 +159,16 @@ def playwright() -> Iterator[Playwright]:
 def one_browser(playwright: Playwright) -> Iterator[Browser]:
     """The browser's process: starting one for each test would take as long as the test."""
     found = playwright.chromium.launch(executable_path=chromium(), args=FLAGS)
-    yield found
+    yield watch_all(found)
     found.close()
+
+
+@pytest.fixture(autouse=True)
+def nothing_forbidden() -> Iterator[None]:
+    """No test passes in which a page breached its policy or asked another host."""
+    SEEN.clear()
+    yield
+    assert not SEEN
 
 
 @pytest.fixture
@@ -182,7 +192,7 @@ def phone_browser(playwright: Playwright, profile: Path, **more: Any) -> Iterato
         str(profile), executable_path=chromium(), args=FLAGS, **{**PHONE, **more}
     )
     context.set_default_timeout(15_000)
-    yield context
+    yield watch(context)
     context.close()
 
 

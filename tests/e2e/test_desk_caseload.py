@@ -78,7 +78,9 @@ def test_a_new_client_is_invited_in_person_and_seen_as_soon_as_the_phone_is_pair
     page.get_by_role("button", name="Add the client").click()
     expect(page.get_by_role("heading", name="Phones of Ines Calloway")).to_be_visible()
     page.get_by_role("button", name="They are here with me").click()
-    expect(page.get_by_role("img", name=re.compile("Picture with the link")).locator("svg")).to_be_visible()
+    picture = page.get_by_role("img", name=re.compile("Picture with the link"))
+    expect(picture).to_be_visible()
+    assert picture.evaluate("one => one.decode().then(() => one.naturalWidth)") > 20
     code = page.locator(".code").inner_text()
 
     with phone(browser) as theirs:

@@ -81,8 +81,21 @@ def test_a_typed_code_pairs_a_fresh_browser(server: Server, browser: Browser, cl
     page.get_by_label("Code from your practice").fill(typed)
     page.get_by_role("button", name="Go on").click()
     expect(page.get_by_text("Thornwater Physical Therapy is waiting for Emil Tarrow.")).to_be_visible()
+    page.get_by_role("button", name="No, stop here").click()
+    expect(page.get_by_text("If you stop here, the code is used up.")).to_be_visible()
+    page.get_by_role("button", name="Go back").click()
     page.get_by_role("button", name="Yes, this is me").click()
     expect(page.get_by_role("heading", name="Steps and hips, 3 rounds")).to_be_visible()
+
+
+def test_who_says_no_twice_is_not_paired(server: Server, browser: Browser, client_id: str) -> None:
+    page = new_phone(browser)
+    page.goto(server.call("POST", f"/clients/{client_id}/invitations", {"delivery": "in_person"})["url"])
+    page.get_by_role("button", name="Go on").click()
+    page.get_by_role("button", name="No, stop here").click()
+    page.get_by_role("button", name="Yes, stop here").click()
+    expect(page.get_by_text("Nothing was paired.")).to_be_visible()
+    expect(page.get_by_label("Code from your practice")).to_be_visible()
 
 
 def test_a_link_lets_a_phone_in_only_after_its_number_was_compared(

@@ -103,6 +103,7 @@ def _desk_paths(demo: Demo) -> dict[str, str]:
     emil, marek = people["Emil Tarrow"], people["Marek Sorrel"]
     return {
         "caseload": "/desk/",
+        "status": "/desk/practice/status",
         "clients": "/desk/clients",
         "new client": "/desk/clients/new",
         "person": f"/desk/clients/{emil}",
@@ -119,6 +120,8 @@ def _desk_paths(demo: Demo) -> dict[str, str]:
         "season": f"/desk/clients/{emil}/season?pause=pain",
         "first season": f"/desk/clients/{marek}/season",
         "sources": "/desk/sources",
+        "account": "/desk/account",
+        "people": "/desk/practice/people",
         "program": f"/desk/clients/{emil}/program",
         "first program": f"/desk/clients/{marek}/program",
         "templates": "/desk/templates",
@@ -130,6 +133,7 @@ def _desk_paths(demo: Demo) -> dict[str, str]:
 
 DESK_SCREENS = [
     "caseload",
+    "status",
     "clients",
     "new client",
     "person",
@@ -146,6 +150,8 @@ DESK_SCREENS = [
     "trip",
     "trip without legs",
     "sources",
+    "account",
+    "people",
     "program",
     "first program",
     "templates",

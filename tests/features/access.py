@@ -11,8 +11,10 @@ import pytest
 from fastapi import FastAPI
 from fastapi.testclient import TestClient
 
-from tests.builders import API, House, Phone, circuit, content, season_plan, trip
+from tests.builders import API, HOST, PASSWORD, House, Phone, circuit, content, season_plan, trip
 from tests.conftest import START
+from tests.features.access_roles import security_ids
+from tests.features.document import Operation, operations
 from tests.features.exercises.own import STANDING, own_body
 
 OPEN, BY_COOKIE, BY_PHONE, BY_EITHER = "open", "cookie", "phone", "either"
@@ -25,11 +27,36 @@ MARKER = "Marker-7f3a"
 POLICY: dict[str, tuple[str, str]] = {
     "signIn": (OPEN, NONE),
     "signOut": (OPEN, NONE),
+    "signInWithPasskey": (OPEN, NONE),
+    "challengeSignIn": (OPEN, NONE),
+    "readWelcome": (OPEN, NONE),
+    "joinPractice": (OPEN, NONE),
     "pairPhone": (OPEN, NONE),
     "isAlive": (OPEN, NONE),
     "isReady": (OPEN, NONE),
     "readMetrics": (OPEN, NONE),
+    "readInstallation": (BY_COOKIE, OWN),
     "readMe": (BY_COOKIE, OWN),
+    "readAccount": (BY_COOKIE, OWN),
+    "confirmSession": (BY_COOKIE, NONE),
+    "challengeConfirmation": (BY_COOKIE, NONE),
+    "changePassword": (BY_COOKIE, NONE),
+    "beginTotp": (BY_COOKIE, NONE),
+    "activateTotp": (BY_COOKIE, NONE),
+    "removeTotp": (BY_COOKIE, NONE),
+    "renewRecoveryCodes": (BY_COOKIE, NONE),
+    "beginPasskey": (BY_COOKIE, NONE),
+    "addPasskey": (BY_COOKIE, NONE),
+    "removePasskey": (BY_COOKIE, FOUND),
+    "listSessions": (BY_COOKIE, OWN),
+    "endSession": (BY_COOKIE, FOUND),
+    "endSessions": (BY_COOKIE, NONE),
+    "listPeople": (BY_COOKIE, OWN),
+    "inviteColleague": (BY_COOKIE, NONE),
+    "withdrawColleague": (BY_COOKIE, FOUND),
+    "changeColleague": (BY_COOKIE, FOUND),
+    "resetSecondFactor": (BY_COOKIE, FOUND),
+    "changePracticeSecurity": (BY_COOKIE, NONE),
     "listen": (BY_COOKIE, NONE),
     "listClients": (BY_COOKIE, OWN),
     "createClient": (BY_COOKIE, NONE),
@@ -106,7 +133,20 @@ POLICY: dict[str, tuple[str, str]] = {
     "decideFlag": (BY_COOKIE, FOUND),
     "listMessages": (BY_COOKIE, FOUND),
     "sendMessage": (BY_COOKIE, FOUND),
+    "readAudit": (BY_COOKIE, OWN),
+    "verifyAudit": (BY_COOKIE, NONE),
+    "exportAuditTable": (BY_COOKIE, OWN),
+    "exportAuditChain": (BY_COOKIE, OWN),
+    "exportRecord": (BY_COOKIE, FOUND),
+    "exportOwnRecord": (BY_PHONE, NONE),
+    "readErasure": (BY_COOKIE, FOUND),
+    "eraseClient": (BY_COOKIE, FOUND),
+    "keepClient": (BY_COOKIE, FOUND),
+    "readRetention": (BY_COOKIE, OWN),
+    "setRetention": (BY_COOKIE, NONE),
 }
+
+_NO_PASSKEY = {"id": "AAAA", "client_data": "AAAA", "authenticator_data": "AAAA", "signature": "AAAA"}
 
 _WELL = {
     "regular_activity": True,
@@ -138,7 +178,7 @@ def bodies() -> dict[str, Any]:
         "previewExercise": {"movement": STANDING, "key": "up", "view": "side"},
         "createTemplate": _template("Ours"),
         "updateTemplate": {"name": "Taken over"},
-        "layOutTemplate": {"template": "descent-legs", "starts_on": "2026-06-15"},
+        "layOutTemplate": {"template": "descent-legs", "starts_on": "2026-06-15", "ends_on": "2026-07-26"},
         "saveDraft": {"content": program},
         "checkProgram": {"content": program},
         "publishProgram": {"content": program},
@@ -155,29 +195,21 @@ def bodies() -> dict[str, Any]:
             "decisions": [{"suggestion_id": "0" * 32, "action": "decline", "reason": "from outside"}],
         },
         "sendMessage": {"text": "from outside"},
+        "eraseClient": {"name": "Somebody", "when": "now"},
+        "setRetention": {"years": 10},
         "signIn": {"email": "a@b.example", "password": "x"},
+        "signInWithPasskey": {"passkey": _NO_PASSKEY},
+        "readWelcome": {"code": "x"},
+        "joinPractice": {"code": "x", "display_name": "Somebody", "password": PASSWORD},
+        "confirmSession": {"password": PASSWORD},
+        "changePassword": {"current": PASSWORD, "new": PASSWORD},
+        "activateTotp": {"code": "000000"},
+        "addPasskey": {"name": "Key", "id": "AAAA", "client_data": "AAAA", "attestation": "AAAA"},
+        "inviteColleague": {"email": "new@thornwater.example", "display_name": "Somebody", "role": "practitioner"},
+        "changeColleague": {"role": "read_only"},
+        "changePracticeSecurity": {"requires_second_factor": False},
         "pairPhone": {"code": "x"},
     }
-
-
-@dataclass(frozen=True)
-class Operation:
-    """One method of one path."""
-
-    name: str
-    method: str
-    path: str
-
-
-def operations(app: FastAPI) -> list[Operation]:
-    methods = {"get", "post", "put", "patch", "delete"}
-    paths = app.openapi()["paths"]
-    return [
-        Operation(operation["operationId"], method.upper(), path)
-        for path, found in paths.items()
-        for method, operation in found.items()
-        if method in methods
-    ]
 
 
 @dataclass
@@ -198,6 +230,11 @@ class Practice:
 @pytest.fixture
 def practice(house: House) -> Practice:
     """A practice with a client, a program, a draft, a flag, messages and a phone that waits."""
+    return furnished(house)
+
+
+def furnished(house: House) -> Practice:
+    """Give a practice one of everything that a path can name."""
     client_id = house.new_client(f"Emil {MARKER}", note=MARKER)
     program = {**content(START.date()), "title": MARKER}
     house.publish(client_id, program)
@@ -217,9 +254,11 @@ def practice(house: House) -> Practice:
     phone.log("symptom_reported", {"symptom": "chest_pain", "note": MARKER})
     bad = phone.log("dreamt", {"text": MARKER})
     phone.sync()
-    visitor = TestClient(house.app, base_url="https://testserver")
+    visitor = TestClient(house.app, base_url=HOST)
     waiting = visitor.post(f"{API}/pairings", json={"code": house.invite(client_id, "link")["code"]}).json()
     flag = house.get("/flags")["items"][0]
+    colleague = house.colleague("practitioner", f"lia@{MARKER.lower()}.example")
+    owner = security_ids(house, colleague.practitioner_id, MARKER)
     ids = {
         "client_id": client_id,
         "device_id": phone.device_id,
@@ -232,6 +271,7 @@ def practice(house: House) -> Practice:
         "scale_id": rating["id"],
         "number": "1",
         "code": "step-down",
+        **owner,
     }
     return Practice(house, phone, ids)
 
@@ -241,4 +281,4 @@ def named(app: FastAPI, *who: str) -> list[Operation]:
 
 
 def nobody(app: FastAPI) -> TestClient:
-    return TestClient(app, base_url="https://testserver")
+    return TestClient(app, base_url=HOST)

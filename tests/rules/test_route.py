@@ -150,3 +150,8 @@ def test_the_steepest_descents_come_first_and_ascents_not_at_all():
     stretches = [Stretch(0, 100, rise) for rise in (-5, 20, -30, -10, None, -20)]
     assert [one.rise_m for one in steepest_descents(stretches)] == [-30, -20, -10]
     assert steepest_descents([Stretch(0, 100, 3)]) == []
+
+
+def test_what_hardly_falls_is_no_steep_descent():
+    assert steepest_descents([Stretch(0, 100, -4.9)]) == []
+    assert steepest_descents([Stretch(0, 100, -5)]) == [Stretch(0, 100, -5)]

@@ -31,7 +31,12 @@ def environment(folder: Path, database_url: str | None = None) -> dict[str, str]
     """Answer the environment of a command on a data folder, and on another database where one is named."""
     path = os.pathsep.join((str(_BACKEND), os.environ.get("PYTHONPATH", "")))
     kept = {name: value for name, value in os.environ.items() if not name.startswith("STEADFOOT_")}
-    own = {"PYTHONPATH": path, "STEADFOOT_DATA_DIR": str(folder), "STEADFOOT_DRAW_AHEAD": "off"}
+    own = {
+        "PYTHONPATH": path,
+        "STEADFOOT_DATA_DIR": str(folder),
+        "STEADFOOT_DRAW_AHEAD": "off",
+        "STEADFOOT_LOG_LEVEL": "warning",
+    }
     return {**kept, **own, **({"STEADFOOT_DATABASE_URL": database_url} if database_url else {})}
 
 
@@ -56,6 +61,8 @@ class Server:
     database_url: str | None = None
     port: int = field(default_factory=free_port)
     process: "subprocess.Popen[bytes] | None" = None
+    more: dict[str, str] = field(default_factory=dict)
+    stderr: Path | None = None
 
     @property
     def address(self) -> str:
@@ -65,8 +72,11 @@ class Server:
     def start(self) -> None:
         """Start it and wait until its database answers."""
         words = [sys.executable, "-m", "steadfoot.cli", "serve", "--port", str(self.port)]
-        env = environment(self.folder, self.database_url)
-        self.process = subprocess.Popen(words, env=env, stdout=subprocess.DEVNULL)
+        env = {**environment(self.folder, self.database_url), **self.more}
+        said = self.stderr.open("ab") if self.stderr else None
+        self.process = subprocess.Popen(words, env=env, stdout=subprocess.DEVNULL, stderr=said)
+        if said:
+            said.close()
         until = time.monotonic() + _START_WITHIN_S
         while time.monotonic() < until:
             assert self.process.poll() is None, "the server ended by itself"
@@ -91,9 +101,9 @@ class Server:
 
 
 @contextmanager
-def running(folder: Path, database_url: str | None = None) -> Iterator[Server]:
+def running(folder: Path, database_url: str | None = None, **more: Any) -> Iterator[Server]:
     """A server that is gone at the end, whatever happened."""
-    server = Server(folder, database_url)
+    server = Server(folder, database_url, **more)
     server.start()
     try:
         yield server

@@ -129,6 +129,7 @@ def test_phones_of_one_client_that_send_at_once_lose_nothing_to_each_other(house
             thread.start()
         for thread in threads:
             thread.join()
+    house.get("/caseload")  # whoever reads finds all of it folded
     with house.app.state.database.read() as session:
         assert session.execute(text("SELECT sets_done FROM session_rollup")).scalars().all() == [40]
     assert [phone.sync()["acknowledged_through"] for phone in phones] == [10] * 4

@@ -7,7 +7,11 @@ from pathlib import Path
 import httpx
 import pytest
 
+from steadfoot.core.database import Database
+from steadfoot.custody.erase import erase, wipe
+from steadfoot.identity.tables import Client
 from tests.builders import API
+from tests.conftest import START
 from tests.sync.laboratory import Laboratory
 from tests.sync.server import Sender, command, running
 
@@ -44,9 +48,14 @@ def test_after_an_older_backup_is_restored_phones_send_the_rest_without_anyone_n
         assert first is not None
         assert ahead is not None
         assert ahead["acknowledged_through"] == 10
-        restored = command(tmp_path, "restore", str(copy))
+        stays = command(tmp_path, "restore", str(copy))
+        assert stays.returncode == 1
+        assert "is there already and stays" in stays.stderr.replace("\n", " ")
+        restored = command(tmp_path, "restore", str(copy), "--replace")
         assert restored.returncode == 0, restored.stderr
         assert len(_texts(file)) == 4
+        (kept,) = tmp_path.glob("steadfoot.db.before-*")
+        assert len(_texts(kept)) == 10, "what was there is not thrown away"
         server.start()
         assert other.send(server.address, other.events, http) is not None
         answer = sender.send(server.address, [], http)
@@ -121,7 +130,45 @@ def test_a_backup_is_put_in_the_place_of_a_database_that_is_damaged_or_gone(
     assert command(tmp_path, "backup", str(copy)).returncode == 0
     for harm in (lambda: file.write_bytes(b"damaged " * 1000), file.unlink):
         harm()
-        done = command(tmp_path, "restore", str(copy))
+        done = command(tmp_path, "restore", str(copy), "--replace")
         assert done.returncode == 0, done.stderr
         with closing(sqlite3.connect(file)) as connection:
             assert connection.execute("SELECT count(*) FROM client").fetchone() == (1,)
+
+
+def test_a_person_erased_after_the_backup_stays_erased_and_a_phone_that_is_ahead_does_not_bring_them_back(
+    on_file: Laboratory, tmp_path: Path
+) -> None:
+    file, copy = tmp_path / "steadfoot.db", tmp_path / "copy.db"
+    _log(on_file, 0, 8)
+    sender, client_id = Sender(on_file.phones[0].token, on_file.phones[0].events), on_file.client_id
+    with running(tmp_path) as server, httpx.Client(timeout=20) as http:
+        assert sender.send(server.address, sender.events[:4], http) is not None
+        assert command(tmp_path, "backup", str(copy)).returncode == 0
+        assert sender.send(server.address, sender.events[4:], http) is not None
+        server.stop()
+        _erase_by_hand(tmp_path, client_id)
+        assert b"0-7" in copy.read_bytes() or b"0-3" in copy.read_bytes()
+        restored = command(tmp_path, "restore", str(copy))
+        assert restored.returncode == 0, restored.stderr
+        server.start()
+        answer = http.post(
+            f"{server.address}{API}/sync",
+            json={"cursor": 0, "events": sender.events},
+            headers={"Authorization": f"Bearer {sender.token}"},
+        )
+        assert (answer.status_code, answer.json()["code"]) == (401, "record-erased")
+    with closing(sqlite3.connect(file)) as connection:
+        assert connection.execute("SELECT count(*) FROM client WHERE id = ?", (client_id,)).fetchone() == (0,)
+        assert connection.execute("SELECT count(*) FROM event").fetchone() == (0,)
+
+
+def _erase_by_hand(folder: Path, client_id: str) -> None:
+    database = Database(f"sqlite:///{folder / 'steadfoot.db'}")
+    with database.write() as session:
+        found = session.get(Client, client_id)
+        assert found is not None
+        erase(session, folder / "erasures.jsonl", found.practice_id, client_id, START)
+    wipe(database)()
+    database.close()
+    assert b"note_written" not in (folder / "steadfoot.db").read_bytes()

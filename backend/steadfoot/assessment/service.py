@@ -16,6 +16,7 @@ from steadfoot.assessment.schemas import (
 )
 from steadfoot.assessment.store import Row
 from steadfoot.assessment.tables import FunctionalScale, TestResult
+from steadfoot.audit import service as audit
 from steadfoot.core.clock import local_date
 from steadfoot.core.ids import uuid7
 from steadfoot.core.problems import Invalid, not_found
@@ -130,6 +131,7 @@ def withdraw(session: Session, table: type[Row], practice_id: str, row_id: str, 
     row = store.row(session, table, practice_id, row_id)
     if row is None:
         raise not_found("result")
+    audit.about(session, row.client_id)
     row.withdrawn_at = row.withdrawn_at or now
     session.add(row)
     session.flush()

@@ -4,13 +4,12 @@ import hashlib
 import json
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
 from datetime import UTC, date, datetime
-from typing import Any
+from typing import Any, NamedTuple
 
 from pydantic import ValidationError
 
-from steadfoot.checkins.bodies import ADAPTERS, UUID_PATTERN, Body
+from steadfoot.checkins.bodies import ADAPTERS, UUID_PATTERN
 from steadfoot.core.problems import Invalid, Problem, field_errors
 from steadfoot.core.texts import canonical
 
@@ -22,11 +21,10 @@ NOT_SENT = "not-sent"
 _STAND_IN = frozenset({"not_sent", "bytes"})
 _ENVELOPE = frozenset({"id", "seq", "kind", "recorded_at", "body"})
 _ID = re.compile(UUID_PATTERN)
-_TIME = re.compile(r"\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d{1,9})?(Z|[+-]\d{2}:\d{2})")
+_TIME = re.compile(r"\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d{1,9})?(Z|[+-]\d{2}:\d{2})", re.ASCII)
 
 
-@dataclass(frozen=True, slots=True)
-class Item:
+class Item(NamedTuple):
     """One item of a batch: what it claims to be, and its event or its problem."""
 
     raw: Any
@@ -37,8 +35,7 @@ class Item:
     problem: dict[str, Any] | None
 
 
-@dataclass(frozen=True, slots=True)
-class Reading:
+class Reading(NamedTuple):
     """A readable event."""
 
     id: str
@@ -47,7 +44,7 @@ class Reading:
     recorded_at: str
     instant: datetime
     local_day: date
-    body: Body
+    planned_id: str | None
     body_text: str
     digest: str
 
@@ -58,7 +55,7 @@ def problem(code: str, detail: str, errors: list[dict[str, Any]] | None = None) 
 
 
 def _seq_of(raw: Any) -> int | None:
-    seq = raw.get("seq") if isinstance(raw, Mapping) else None
+    seq = raw.get("seq") if isinstance(raw, dict) else None
     if isinstance(seq, int) and not isinstance(seq, bool) and 1 <= seq <= HIGHEST_SEQ:
         return seq
     return None
@@ -82,7 +79,7 @@ def _instant(text: Any) -> datetime:
 
 
 def _envelope(raw: Any, seq: int | None) -> None:
-    if not isinstance(raw, Mapping) or set(raw) != _ENVELOPE:
+    if not isinstance(raw, dict) or raw.keys() != _ENVELOPE:
         raise Invalid("envelope", "An event has exactly id, seq, kind, recorded_at and body.")
     if seq is None:
         raise Invalid("number", "seq must be a whole number from 1.")
@@ -99,6 +96,7 @@ def _event(raw: Any, seq: int | None) -> Reading:
         raise Invalid(NOT_SENT, _AT_HAND)
     local = _instant(raw["recorded_at"])
     body = ADAPTERS[raw["kind"]].validate_python(raw["body"])
+    body_text = canonical(raw["body"])
     return Reading(
         id=raw["id"],
         seq=seq,
@@ -106,24 +104,34 @@ def _event(raw: Any, seq: int | None) -> Reading:
         recorded_at=raw["recorded_at"],
         instant=local.astimezone(UTC),
         local_day=body.day or local.date(),
-        body=body,
-        body_text=canonical(raw["body"]),
-        digest=content_digest(raw),
+        planned_id=body.planned_id,
+        body_text=body_text,
+        digest=_digest(raw, body_text),
     )
 
 
 def read(raw: Any) -> Item:
     """Answer an item with its event, or with the problem that says what is wrong with it."""
-    seq, event_id, digest = _seq_of(raw), _id_of(raw), content_digest(raw)
+    seq = _seq_of(raw)
     try:
-        return Item(raw, event_id, seq, digest, _event(raw, seq), None)
+        event = _event(raw, seq)
+        return Item(raw, event.id, seq, event.digest, event, None)
     except ValidationError as error:
         found = problem("body", "The entry's fields are not valid.", field_errors(error.errors(include_url=False)))
     except Problem as error:
         found = error.body()
     except (ValueError, OverflowError):
         found = problem("unstorable", "The entry has a number or a character that cannot be stored.")
-    return Item(raw, event_id, seq, digest, None, found)
+    return Item(raw, _id_of(raw), seq, content_digest(raw), None, found)
+
+
+def _digest(raw: Mapping[str, Any], body_text: str) -> str:
+    """Answer the content digest of a readable item; in ASCII its body's text is the same in both, and need not be made
+    again."""
+    if not body_text.isascii():
+        return content_digest(raw)
+    text = f'{{"body":{body_text},"kind":"{raw["kind"]}","recorded_at":"{raw["recorded_at"]}"}}'
+    return hashlib.sha256(text.encode()).hexdigest()
 
 
 def content_digest(raw: Any) -> str:

@@ -9,6 +9,7 @@ from sqlmodel import Session
 
 from steadfoot.checkins import screenings, store
 from steadfoot.checkins.fold import Fact, fold_session, pain_row, planned_day, session_key, withdrawn_ids
+from steadfoot.identity import service as identity
 
 _WITHDRAWALS = ("entry_withdrawn",)
 
@@ -46,7 +47,7 @@ def _facts_of(session: Session, practice_id: str, client_id: str, keys: set[str]
 
 
 def refresh(session: Session, practice_id: str, client_id: str, fresh: Sequence[Fact]) -> None:
-    """Bring the derived rows up to date with events that were just stored."""
+    """Bring the derived rows up to date with events that are new to them; a second time changes nothing."""
     taken_back = withdrawn_ids(
         store.fact_of(event) for event in store.events(session, practice_id, client_id, kinds=_WITHDRAWALS)
     )
@@ -62,15 +63,18 @@ def refresh(session: Session, practice_id: str, client_id: str, fresh: Sequence[
 def _refresh_pain(
     session: Session, practice_id: str, client_id: str, fresh: Sequence[Fact], taken_back: frozenset[str]
 ) -> None:
-    rows = [pain_row(fact) for fact in fresh if fact.kind == "pain_reported" and fact.id not in taken_back]
-    gone = withdrawn_ids(fresh)
+    told = [fact for fact in fresh if fact.kind == "pain_reported"]
+    gone = withdrawn_ids(fresh) | {fact.id for fact in told}
     if gone:
         store.remove_pain(session, practice_id, client_id, gone)
-    store.add_pain(session, practice_id, client_id, rows)
+    kept = [pain_row(fact) for fact in told if fact.id not in taken_back]
+    store.add_pain(session, practice_id, client_id, kept)
 
 
 def rebuild(session: Session, practice_id: str, client_id: str) -> None:
-    """Drop a client's derived rows and make them again from the events."""
+    """Drop a client's derived rows and make them again from the events; nothing is due afterwards."""
+    identity.lock_client(session, practice_id, client_id)
+    store.remove_due(session, practice_id, client_id)
     facts = [store.fact_of(event) for event in store.events(session, practice_id, client_id)]
     taken_back = withdrawn_ids(facts)
     store.remove_rollups(session, practice_id, client_id)

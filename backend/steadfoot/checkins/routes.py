@@ -1,10 +1,14 @@
 """HTTP for the phone's sync call and for what is kept aside."""
 
-from typing import Annotated, Literal
+from collections.abc import Callable, Coroutine
+from typing import Annotated, Any, Literal
 
-from fastapi import APIRouter, Query, Request
+from fastapi import APIRouter, Depends, Query, Request, Response
+from fastapi.exceptions import RequestValidationError
+from starlette.concurrency import run_in_threadpool
 
 from steadfoot.checkins import history, service, timeline
+from steadfoot.checkins.lag import lag_of
 from steadfoot.checkins.schemas import (
     History,
     RefusedEventList,
@@ -14,33 +18,65 @@ from steadfoot.checkins.schemas import (
     SyncOut,
     Timeline,
 )
+from steadfoot.checkins.taking import SYNC_CALLS_A_MINUTE, Call, Taken
+from steadfoot.core.clock import monotonic_s
 from steadfoot.core.database import ReadSession, WriteSession, after_commit
 from steadfoot.core.limits import Limiter
+from steadfoot.core.problems import Problem
 from steadfoot.core.strict import StrictRoute
 from steadfoot.identity import service as identity
-from steadfoot.identity.access import ByDevice, ByPractitioner, Now
+from steadfoot.identity.access import ByDevice, ByPractitioner, ByToken, DeviceAccess, Now, phone_of
 
-router = APIRouter(prefix="/api/v1", route_class=StrictRoute)
-SYNC_CALLS_A_MINUTE = 600
-_calls = Limiter(tries=SYNC_CALLS_A_MINUTE, window_s=60)
+router = APIRouter(prefix="/api/v1")
+Handler = Callable[[Request], Coroutine[Any, Any, Response]]
+calls = Limiter(tries=SYNC_CALLS_A_MINUTE, window_s=60)
 
 
-@router.post("/sync", operation_id="sync", tags=["phones"])
-def post_sync(body: SyncBody, device: ByDevice, session: WriteSession, at: Now, request: Request) -> SyncOut:
+class _KnownFirst(StrictRoute):
+    """Tells nobody what is wrong with a body before it is known who asks. A sound body is looked at together with the
+    phone, in the transaction that stores it."""
+
+    def get_route_handler(self) -> Handler:
+        """Answer the handler, which asks for the phone where the body is none."""
+        handle = super().get_route_handler()
+
+        async def known_first(request: Request) -> Response:
+            try:
+                return await handle(request)
+            except (RequestValidationError, Problem):
+                await run_in_threadpool(phone_of, request)
+                raise
+
+        return known_first
+
+
+phones = APIRouter(prefix="/api/v1", route_class=_KnownFirst)
+"""The one call that every phone makes all the time: the app asks here first, since looking for a route takes time."""
+
+
+@phones.post("/sync", operation_id="sync", tags=["phones"], response_model=SyncOut)
+async def post_sync(body: SyncBody, token: ByToken, at: Now, request: Request) -> Response:
     """Send events, get changes. Sending again changes nothing; what is acknowledged is on the disk."""
-    _calls.check(device.device_id)
-    state = request.app.state
-    with state.metrics.sync_seconds.time():
-        answer = service.sync(session, device, body, state.listeners, at)
-    state.metrics.count_sync(len(body.events), len(answer.refused))
-    after_commit(session, lambda: state.pulse.beat(device.practice_id, device.client_id))
-    return answer
+    state, begun = request.app.state, monotonic_s()
+    taken: Taken = await state.gathering.do(Call(token, body, at))
+    state.metrics.count_sync(len(body.events), len(taken.answer.refused), monotonic_s() - begun)
+    state.metrics.count_lag(lag_of(body.events, at))
+    if taken.due:
+        state.settling.noted(taken.practice_id, taken.client_id)
+    else:
+        state.pulse.beat(taken.practice_id, taken.client_id)
+    return Response(taken.answer.model_dump_json(), media_type="application/json")
+
+
+async def _up_to_date(device: ByDevice, request: Request) -> DeviceAccess:
+    await request.app.state.settling.up_to_date(device.practice_id, device.client_id)
+    return device
 
 
 @router.get("/history", operation_id="readHistory", tags=["phones"])
-def get_history(device: ByDevice, session: ReadSession, at: Now) -> History:
+def get_history(device: Annotated[DeviceAccess, Depends(_up_to_date)], session: ReadSession, at: Now) -> History:
     """What all phones of this phone's client have said of its sessions, for a phone that is new."""
-    _calls.check(device.device_id)
+    calls.check(device.device_id)
     return history.of_client(session, device, at)
 
 

@@ -12,8 +12,17 @@ from steadfoot.checkins.ingest import Held, Outcome, decide
 from steadfoot.checkins.reading import NOT_SENT, Item, Reading, raw_digest, raw_text, read
 from steadfoot.checkins.schemas import ChangeOut, Refused, SyncBody, SyncOut, WalkDone
 from steadfoot.checkins.sets import SetDone, fold_sets
-from steadfoot.checkins.store import pain, pain_rows, refused_counts, refused_of, rollups
-from steadfoot.checkins.tables import Event, Receipt, RefusedEvent
+from steadfoot.checkins.store import (
+    EventRow,
+    kept_aside,
+    not_looked_at,
+    pain,
+    pain_rows,
+    refused_counts,
+    refused_of,
+    rollups,
+)
+from steadfoot.checkins.tables import Due, Event, Receipt, RefusedEvent
 from steadfoot.core.problems import not_found
 from steadfoot.identity import service as identity
 from steadfoot.identity.access import DeviceAccess
@@ -23,6 +32,8 @@ __all__ = [
     "SetDone",
     "events_of_kinds",
     "events_page",
+    "kept_aside",
+    "not_looked_at",
     "pain",
     "pain_rows",
     "rebuild",
@@ -31,6 +42,7 @@ __all__ = [
     "retry",
     "rollups",
     "sets_of",
+    "settle",
     "sync",
     "walks_of",
 ]
@@ -53,7 +65,7 @@ def _event_row(access: DeviceAccess, event: Reading, now: datetime) -> dict[str,
         "instant": event.instant,
         "received_at": now,
         "local_day": event.local_day,
-        "planned_id": event.body.planned_id,
+        "planned_id": event.planned_id,
         "body": event.body_text,
         "content_digest": event.digest,
     }
@@ -100,8 +112,8 @@ def _facts(accepted: Sequence[Reading]) -> list[Fact]:
             kind=event.kind,
             instant=event.instant,
             local_day=event.local_day,
-            planned_id=event.body.planned_id,
-            body=event.body.model_dump(mode="json", exclude_unset=True),
+            planned_id=event.planned_id,
+            body=parsed(event.body_text),
         )
         for event in accepted
     ]
@@ -123,6 +135,19 @@ def _store(session: Session, access: DeviceAccess, outcome: Outcome, now: dateti
         ],
     )
     _store_refused(session, access, outcome, now)
+    if outcome.accepted:
+        store.insert_all(session, Due, [_due_row(access, outcome.accepted)])
+
+
+def _due_row(access: DeviceAccess, accepted: Sequence[Reading]) -> dict[str, Any]:
+    numbers = [event.seq for event in accepted]
+    return {
+        "device_id": access.device_id,
+        "first_seq": min(numbers),
+        "last_seq": max(numbers),
+        "practice_id": access.practice_id,
+        "client_id": access.client_id,
+    }
 
 
 def _acknowledged(session: Session, access: DeviceAccess, through: int) -> int:
@@ -144,24 +169,20 @@ def _settle_refused(session: Session, access: DeviceAccess, accepted: Sequence[R
             session.add(row)
 
 
-def sync(
-    session: Session, access: DeviceAccess, body: SyncBody, listeners: Sequence[Listener], now: datetime
-) -> SyncOut:
-    """Take in a batch and answer what is new for the phone. The caller commits before the answer leaves."""
-    through = identity.lock_device(session, access.practice_id, access.client_id, access.device_id)
+def sync(session: Session, access: DeviceAccess, body: SyncBody, now: datetime) -> SyncOut:
+    """Take in a batch and answer what is new for the phone. The caller commits before the answer leaves.
+
+    What was accepted is due afterwards: ``settle`` folds it (decision 0011).
+    """
+    through = identity.lock_device(session, access.practice_id, access.device_id)
     items = [read(raw) for raw in body.events]
     outcome = decide(items, _held(session, access, items)) if items else Outcome()
     _store(session, access, outcome, now)
     if outcome.accepted:
-        rollup.refresh(session, access.practice_id, access.client_id, _facts(outcome.accepted))
         _settle_refused(session, access, outcome.accepted, now)
     if outcome.receipts:
         through = _acknowledged(session, access, through)
     identity.mark_heard(session, access.practice_id, access.device_id, through, now)
-    if outcome.accepted:
-        session.flush()
-        for listener in listeners:
-            listener(session, access.practice_id, access.client_id)
     return _answer(session, access, body.cursor, outcome, through, now)
 
 
@@ -177,6 +198,24 @@ def _answer(
         changes=[ChangeOut(number=c.number, kind=c.kind, at=c.at, body=c.body) for c in changes],
         cursor=cursor,
     )
+
+
+def settle(
+    session: Session, practice_id: str, client_id: str, listeners: Sequence[Listener], *, pass_over: bool = False
+) -> None:
+    """Fold what is due of a client, and let the listeners look. With ``pass_over`` not where another is at it."""
+    if not identity.lock_client(session, practice_id, client_id, pass_over=pass_over):
+        return
+    due = store.due_of(session, practice_id, client_id)
+    if not due:
+        return
+    found = {event.id: event for one in due for event in store.events_due(session, practice_id, client_id, one)}
+    rollup.refresh(session, practice_id, client_id, [store.fact_of(event) for event in found.values()])
+    for one in due:
+        session.delete(one)
+    session.flush()
+    for listener in listeners:
+        listener(session, practice_id, client_id)
 
 
 def retry(
@@ -222,7 +261,7 @@ def _retry_row(session: Session, row: RefusedEvent, now: datetime) -> dict[str, 
     return None
 
 
-def events_of_kinds(session: Session, practice_id: str, client_id: str, kinds: Sequence[str]) -> list[Event]:
+def events_of_kinds(session: Session, practice_id: str, client_id: str, kinds: Sequence[str]) -> list[EventRow]:
     """Answer a client's events of some kinds that were not withdrawn, in the order of their times."""
     found = store.events(session, practice_id, client_id, kinds=(*kinds, "entry_withdrawn"))
     gone = withdrawn_ids(store.fact_of(event) for event in found)

@@ -4,13 +4,16 @@ from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, datetime
 from typing import Any, NamedTuple
 
-from sqlalchemy import delete, func, insert, tuple_
+from sqlalchemy import Connection, bindparam, delete, exists, func, insert, or_, tuple_
+from sqlalchemy import select as columns
 from sqlmodel import Session, SQLModel, col, select
 
 from steadfoot.checkins.fold import Fact, parsed
 from steadfoot.checkins.reading import NOT_SENT
-from steadfoot.checkins.tables import Event, PainEntry, Receipt, RefusedEvent, SessionRollup
+from steadfoot.checkins.tables import Due, Event, PainEntry, Receipt, RefusedEvent, SessionRollup
 from steadfoot.core.database import plain_rows, scoped
+from steadfoot.core.waiting import Waiting
+from steadfoot.identity.phones import KNOWN
 
 
 def insert_all(session: Session, table: type[SQLModel], rows: Sequence[Mapping[str, Any]]) -> None:
@@ -91,7 +94,36 @@ def refused_counts(session: Session, practice_id: str) -> dict[str, int]:
     return dict(session.exec(query).all())
 
 
-def fact_of(event: Event) -> Fact:
+def kept_aside(session: Session, practice_id: str | None) -> Waiting:
+    """Answer how many items wait for a person to look at them, and since when; of all practices for None."""
+    query = select(func.count(), func.min(RefusedEvent.received_at)).where(col(RefusedEvent.accepted_at).is_(None))
+    if practice_id is not None:
+        query = query.where(RefusedEvent.practice_id == practice_id)
+    return Waiting(*session.exec(query).one())
+
+
+def not_looked_at(session: Session, practice_id: str | None) -> Waiting:
+    """Answer how many batches are accepted and not yet folded, and since when; of all practices for None."""
+    last = (col(Event.device_id) == col(Due.device_id)) & (col(Event.seq) == col(Due.last_seq))
+    query = select(func.count(), func.min(Event.received_at)).select_from(Due).outerjoin(Event, last)
+    if practice_id is not None:
+        query = query.where(Due.practice_id == practice_id)
+    return Waiting(*session.exec(query).one())
+
+
+class EventRow(NamedTuple):
+    """What of an event is read again, as plain values: objects cost three times as much."""
+
+    id: str
+    seq: int
+    kind: str
+    instant: datetime
+    local_day: date
+    planned_id: str | None
+    body: str
+
+
+def fact_of(event: EventRow) -> Fact:
     """Answer an event as the fold needs it."""
     return Fact(
         id=event.id,
@@ -104,30 +136,75 @@ def fact_of(event: Event) -> Fact:
     )
 
 
-def events(session: Session, practice_id: str, client_id: str, *, kinds: Iterable[str] = ()) -> list[Event]:
+def _event_rows(session: Session, practice_id: str, client_id: str, *where: Any) -> list[EventRow]:
+    order = (col(Event.instant), col(Event.id))
+    mine = col(Event.client_id) == client_id
+    return plain_rows(session, Event, EventRow, practice_id, mine, *where, order_by=order)
+
+
+def events(session: Session, practice_id: str, client_id: str, *, kinds: Iterable[str] = ()) -> list[EventRow]:
     """Answer a client's events in the order of their times; of some kinds only, if named."""
-    query = scoped(Event, practice_id).where(Event.client_id == client_id)
-    if kinds:
-        query = query.where(col(Event.kind).in_(list(kinds)))
-    return list(session.exec(query.order_by(col(Event.instant), col(Event.id))).all())
+    where = [col(Event.kind).in_(list(kinds))] if kinds else []
+    return _event_rows(session, practice_id, client_id, *where)
 
 
-def events_of_sessions(session: Session, practice_id: str, client_id: str, planned_ids: Iterable[str]) -> list[Event]:
+def events_of_sessions(
+    session: Session, practice_id: str, client_id: str, planned_ids: Iterable[str]
+) -> list[EventRow]:
     """Answer the events of some planned sessions."""
-    query = scoped(Event, practice_id).where(Event.client_id == client_id)
-    return list(session.exec(query.where(col(Event.planned_id).in_(list(planned_ids)))).all())
+    return _event_rows(session, practice_id, client_id, col(Event.planned_id).in_(list(planned_ids)))
 
 
-def events_outside_plan(session: Session, practice_id: str, client_id: str, days: Iterable[date]) -> list[Event]:
+def events_outside_plan(session: Session, practice_id: str, client_id: str, days: Iterable[date]) -> list[EventRow]:
     """Answer the events of some days that name no planned session."""
-    query = scoped(Event, practice_id).where(Event.client_id == client_id, col(Event.planned_id).is_(None))
-    return list(session.exec(query.where(col(Event.local_day).in_(list(days)))).all())
+    outside = (col(Event.planned_id).is_(None), col(Event.local_day).in_(list(days)))
+    return _event_rows(session, practice_id, client_id, *outside)
 
 
-def events_with_ids(session: Session, practice_id: str, client_id: str, ids: Iterable[str]) -> list[Event]:
+def events_with_ids(session: Session, practice_id: str, client_id: str, ids: Iterable[str]) -> list[EventRow]:
     """Answer the client's events with these ids."""
-    query = scoped(Event, practice_id).where(Event.client_id == client_id, col(Event.id).in_(list(ids)))
-    return list(session.exec(query).all())
+    return _event_rows(session, practice_id, client_id, col(Event.id).in_(list(ids)))
+
+
+def events_due(session: Session, practice_id: str, client_id: str, due: Due) -> list[EventRow]:
+    """Answer the client's events that a mark is about; and a few that a phone said again in between."""
+    numbers = select(Receipt.event_id).where(
+        Receipt.practice_id == practice_id,
+        Receipt.device_id == due.device_id,
+        col(Receipt.seq).between(due.first_seq, due.last_seq),
+    )
+    return _event_rows(session, practice_id, client_id, col(Event.id).in_(numbers))
+
+
+def due_of(session: Session, practice_id: str, client_id: str) -> Sequence[Due]:
+    """Answer the marks of a client's check-ins that are not yet folded."""
+    return session.exec(scoped(Due, practice_id).where(Due.client_id == client_id)).all()
+
+
+def clients_due(session: Session, practice_id: str, client_id: str | None) -> Sequence[str]:
+    """Answer the clients of a practice, or the one that is named, of whom something is due."""
+    query = select(Due.client_id).where(Due.practice_id == practice_id).distinct()
+    return session.exec(query if client_id is None else query.where(Due.client_id == client_id)).all()
+
+
+def every_due(session: Session) -> Sequence[tuple[str, str]]:
+    """Answer practice and client wherever something is due: looking after it belongs to no practice."""
+    return session.exec(select(Due.practice_id, Due.client_id).distinct()).all()
+
+
+def remove_due(session: Session, practice_id: str, client_id: str) -> None:
+    """Delete a client's marks, which a rebuild makes good."""
+    session.execute(delete(Due).where(col(Due.practice_id) == practice_id, col(Due.client_id) == client_id))
+
+
+_AHEAD = exists().where(col(Receipt.device_id) == KNOWN.c.id, col(Receipt.seq) > KNOWN.c.acknowledged_through)
+_ASIDE = exists().where(col(RefusedEvent.client_id) == KNOWN.c.client_id)
+_MORE = columns(KNOWN.c.id).where(KNOWN.c.id.in_(bindparam("devices", expanding=True)), or_(_AHEAD, _ASIDE))
+
+
+def with_more_to_look_at(connection: Connection, device_ids: Iterable[str]) -> set[str]:
+    """Answer the phones of which something is held beyond their gapless numbers, or kept aside for their client."""
+    return set(connection.execute(_MORE, {"devices": list(device_ids)}).scalars())
 
 
 def events_page(

@@ -45,7 +45,10 @@ class RefusedEvent(Table, table=True):
     """An item that could not be taken, whole, until a person has dealt with it."""
 
     __tablename__ = "refused_event"
-    __table_args__ = (Index("ix_refused_event_client", "client_id", "received_at"),)
+    __table_args__ = (
+        Index("ix_refused_event_client", "client_id", "received_at"),
+        Index("ix_refused_event_practice", "practice_id", "accepted_at", "client_id"),
+    )
 
     digest: str = Field(primary_key=True, max_length=64)
     practice_id: str = Field(foreign_key="practice.id", max_length=36)
@@ -58,6 +61,19 @@ class RefusedEvent(Table, table=True):
     problem: dict[str, Any] = Field(sa_column=Column(JSON, nullable=False))
     received_at: datetime
     accepted_at: datetime | None
+
+
+class Due(Table, table=True):
+    """Accepted check-ins that are not yet folded: numbers of one phone, from and to. Gone once they are (decision
+    0011)."""
+
+    __table_args__ = (Index("ix_due_client", "practice_id", "client_id"),)
+
+    device_id: str = Field(primary_key=True, foreign_key="device.id", max_length=36)
+    first_seq: int = Field(primary_key=True)
+    last_seq: int
+    practice_id: str = Field(foreign_key="practice.id", max_length=36)
+    client_id: str = Field(foreign_key="client.id", max_length=36)
 
 
 class SessionRollup(Table, table=True):
@@ -89,6 +105,7 @@ class PainEntry(Table, table=True):
     __table_args__ = (
         CheckConstraint("rating BETWEEN 0 AND 10", name="rating_range"),
         Index("ix_pain_entry_day", "practice_id", "client_id", "day"),
+        Index("ix_pain_entry_practice_day", "practice_id", "day"),
     )
 
     event_id: str = Field(primary_key=True, max_length=36)

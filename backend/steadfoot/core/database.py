@@ -30,7 +30,11 @@ _PRAGMAS = (
     "foreign_keys=ON",
     "trusted_schema=OFF",
     "secure_delete=ON",
+    # After a burst the log is cut back to this; it would keep its largest size otherwise.
+    "journal_size_limit=67108864",
 )
+_SERVER_LIMITS = "-c statement_timeout=30s -c lock_timeout=10s -c idle_in_transaction_session_timeout=60s"
+"""What hangs is ended by the server, so that it does not hold the rows that phones wait for. House values."""
 
 
 def _on_connect(connection: Any, _record: Any) -> None:
@@ -55,11 +59,13 @@ def _sqlite_engine(url: str, begin: str) -> Engine:
     return engine
 
 
-def _server_engine(url: str) -> Engine:
+def _server_engine(url: str, pool_size: int) -> Engine:
+    own = {} if "options" in make_url(url).query else {"options": _SERVER_LIMITS}
     return create_engine(
         url,
-        pool_size=_POOL_SIZE,
-        max_overflow=_POOL_SIZE,
+        connect_args=own,
+        pool_size=pool_size,
+        max_overflow=pool_size,
         pool_pre_ping=True,
         pool_timeout=5,
         hide_parameters=True,
@@ -85,7 +91,7 @@ class Turns:
 class Database:
     """One database, SQLite or PostgreSQL, with an engine for writers and one for readers."""
 
-    def __init__(self, url: str) -> None:
+    def __init__(self, url: str, pool_size: int = _POOL_SIZE) -> None:
         self.url = url
         self.is_sqlite = make_url(url).get_backend_name() == "sqlite"
         if self.is_sqlite:
@@ -95,9 +101,9 @@ class Database:
             self.writer = _sqlite_engine(url, "BEGIN IMMEDIATE")
             self.reader = _sqlite_engine(url, "BEGIN")
         else:
-            self.writer = self.reader = _server_engine(url)
-        self.write_turns = Turns(1 if self.is_sqlite else _POOL_SIZE // 2)
-        self.read_turns = Turns(_POOL_SIZE // 2)
+            self.writer = self.reader = _server_engine(url, pool_size)
+        self.write_turns = Turns(1 if self.is_sqlite else pool_size // 2)
+        self.read_turns = Turns(pool_size // 2)
 
     @contextmanager
     def write(self) -> Iterator[Session]:
@@ -115,7 +121,7 @@ class Database:
             yield session
 
     def close(self) -> None:
-        """Let go of every connection."""
+        """Let go of every connection; with the last one SQLite writes its log into the file."""
         self.writer.dispose()
         self.reader.dispose()
 
@@ -154,6 +160,7 @@ def _write_session(
 ) -> Iterator[Session]:
     with request.app.state.database.write() as session:
         yield session
+        request.app.state.before_commit(request, session)
 
 
 def _read_session(request: Request, _turn: Annotated[None, Depends(_read_turn, scope="function")]) -> Iterator[Session]:

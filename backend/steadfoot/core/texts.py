@@ -12,6 +12,8 @@ from typing import Annotated, Any
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, StringConstraints
 
+# Kept, since json.dumps makes a new encoder at each call that is not its plainest.
+_CANONICAL = json.JSONEncoder(sort_keys=True, separators=(",", ":"), ensure_ascii=False, allow_nan=False).encode
 _DAY = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
 
 
@@ -71,4 +73,4 @@ class Inward(BaseModel):
 
 def canonical(value: Any) -> str:
     """Answer a JSON value as text that is the same for equal values: sorted keys, no spaces, no escapes."""
-    return json.dumps(value, sort_keys=True, separators=(",", ":"), ensure_ascii=False, allow_nan=False)
+    return _CANONICAL(value)

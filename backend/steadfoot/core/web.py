@@ -7,9 +7,11 @@ import json
 import zlib
 from collections.abc import Awaitable, Callable, MutableMapping
 from typing import Any
+from urllib.parse import quote
 
 from starlette.datastructures import Headers, MutableHeaders
 
+from steadfoot.core.hosts import Hosts, for_probes
 from steadfoot.core.problems import MEDIA_TYPE
 
 Scope = MutableMapping[str, Any]
@@ -25,7 +27,7 @@ _SAFE_METHODS = frozenset({"GET", "HEAD", "OPTIONS"})
 _CONTENT_POLICY = (
     "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; font-src 'self'; "
     "connect-src 'self'; worker-src 'self'; manifest-src 'self'; form-action 'self'; frame-ancestors 'none'; "
-    "base-uri 'none'; object-src 'none'"
+    "base-uri 'none'; object-src 'none'; require-trusted-types-for 'script'; trusted-types app"
 )
 _HEADERS = {
     "Content-Security-Policy": _CONTENT_POLICY,
@@ -33,7 +35,7 @@ _HEADERS = {
     "Referrer-Policy": "no-referrer",
     "Cross-Origin-Opener-Policy": "same-origin",
     "Cross-Origin-Resource-Policy": "same-origin",
-    "Permissions-Policy": "geolocation=(), microphone=(), payment=()",
+    "Permissions-Policy": "camera=(), display-capture=(), geolocation=(), microphone=(), midi=(), payment=(), usb=()",
     "Strict-Transport-Security": "max-age=31536000; includeSubDomains",
 }
 
@@ -44,6 +46,12 @@ async def _refuse(send: Send, status: int, code: str, detail: str) -> None:
     headers = [(b"content-type", MEDIA_TYPE.encode()), (b"cache-control", b"no-store")]
     await send({"type": "http.response.start", "status": status, "headers": headers})
     await send({"type": "http.response.body", "body": json.dumps(body).encode()})
+
+
+async def _lead(send: Send, address: str) -> None:
+    headers = [(b"location", quote(address, safe=":/").encode()), (b"content-length", b"0")]
+    await send({"type": "http.response.start", "status": 307, "headers": headers})
+    await send({"type": "http.response.body", "body": b""})
 
 
 class TooLarge(Exception):
@@ -81,8 +89,10 @@ def _never(_method: str, _path: str) -> bool:
 class Edge:
     """Outermost layer of the app. It answers for errors that nobody foresaw, too: only so do they get the headers."""
 
-    def __init__(self, app: App, takes_stream: Of = _never, keeps_nothing: Of = _never) -> None:
-        """Both say something of a method and path.
+    def __init__(
+        self, app: App, takes_stream: Of = _never, keeps_nothing: Of = _never, hosts: Hosts | None = None
+    ) -> None:
+        """The first two say something of a method and path; ``hosts``: whose host answers what, where there are two.
 
         ``takes_stream``: its route reads the body piece by piece, with a limit.
         ``keeps_nothing``: so it does, and throws it away, so that it does not matter which site sends it.
@@ -90,6 +100,7 @@ class Edge:
         self._app = app
         self._takes_stream = takes_stream
         self._keeps_nothing = keeps_nothing
+        self._hosts = hosts
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Serve one request."""
@@ -98,11 +109,30 @@ class Edge:
             return
         reply = _Reply(scope, send)
         try:
-            await self._serve(scope, receive, reply)
+            await self._at_its_host(scope, receive, reply)
         except Exception:
             if not reply.begun:
                 await _refuse(reply, 500, "internal", "Something went wrong here. Please try again later.")
             raise  # the server writes it to its log
+
+    async def _at_its_host(self, scope: Scope, receive: Receive, send: Send) -> None:
+        """Go on only where this host answers such a request; what proves something at the other host is left out."""
+        hosts = self._hosts
+        if hosts is None or for_probes(scope["path"]):
+            await self._serve(scope, receive, send)
+            return
+        here = hosts.side(Headers(scope=scope).get("host", ""))
+        if here is None:
+            await _refuse(send, 421, "unknown-host", "This server is not known by that name.")
+        elif scope["path"] == "/":
+            await _lead(send, here.pages + "/")
+        elif not hosts.belongs_to_other(here, scope["method"], scope["path"]):
+            headers = hosts.without_others_credential(here, scope["headers"])
+            await self._serve({**scope, "headers": headers}, receive, send)
+        elif scope["method"] in _SAFE_METHODS and scope["path"].startswith(hosts.other_of(here).pages):
+            await _lead(send, hosts.other_of(here).address + scope["path"])
+        else:
+            await _refuse(send, 404, "not-found", "There is no such thing at this address.")
 
     async def _serve(self, scope: Scope, receive: Receive, send: Send) -> None:
         headers = Headers(scope=scope)

@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 from sqlmodel import Session
 
 from steadfoot.checkins.schemas import SyncBody
-from steadfoot.checkins.service import sync
+from steadfoot.checkins.service import settle, sync
 from steadfoot.core.clock import local_date
 from steadfoot.core.database import Database
 from steadfoot.demo import traverse
@@ -20,6 +20,7 @@ from steadfoot.demo.season import season_of
 from steadfoot.identity import service as identity
 from steadfoot.identity.access import DeviceAccess, PractitionerAccess
 from steadfoot.identity.pairing import invite, pair
+from steadfoot.identity.roles import Role
 from steadfoot.identity.schemas import ClientBody, Delivery
 from steadfoot.intake.schemas import ClearanceBody, ScreeningAnswers, ScreeningBody
 from steadfoot.intake.service import clear, screen
@@ -82,6 +83,10 @@ def _found(session: Session, at: datetime) -> PractitionerAccess:
         time_zone=practice.time_zone,
         emergency_text=practice.emergency_text,
         reply_time_text=practice.reply_time_text,
+        role=Role(person.role),
+        must_set_up=False,
+        session_id="",
+        confirmed_at=at,
     )
 
 
@@ -102,6 +107,7 @@ def _live(
         planned = planned_between(versions_of(session, access.practice_id, client_id), first, today)
         entries = Diary(person.habit, first, today, _ZONE, chance).entries(planned)
         _send(session, device, entries, _contacts(person, first, today, now, chance))
+        settle(session, access.practice_id, client_id, ())
     # The rules look at everything there is, so it is enough to ask them once, at the end.
     refresh_findings(session, access.practice_id, client_id)
     prepare(session, access, client_id, person.name, today, now)
@@ -214,5 +220,5 @@ def _send(session: Session, device: DeviceAccess, entries: Sequence[Entry], cont
         due = sum(entry.at <= at for entry in entries)
         for start in range(sent, max(due, sent + 1), _BATCH):
             batch = events[start : min(due, start + _BATCH)]
-            cursor = sync(session, device, SyncBody(cursor=cursor, events=batch), (), at).cursor
+            cursor = sync(session, device, SyncBody(cursor=cursor, events=batch), at).cursor
         sent = due

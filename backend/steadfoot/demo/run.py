@@ -73,7 +73,7 @@ def _note(settings: Settings, database: Database, invented: Invented, now: datet
 
 def _tell(out: Console, settings: Settings, note: dict[str, Any]) -> None:
     out.print("\n[bold]Thornwater Physical Therapy[/bold], an invented practice, is ready.\n")
-    out.print(f"  Practitioner   {note['address']}/desk/")
+    out.print(f"  Practitioner   {settings.practice_address()}/desk/")
     out.print(f"  Sign in with   {note['sign_in']['email']}   password: {note['sign_in']['password']}")
     out.print(f"  Phone          {note['pairing_link']}")
     out.print(f"                 pairs once, as {note['pairing_client']['display_name']}; try it at phone width")

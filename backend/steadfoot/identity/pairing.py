@@ -3,10 +3,13 @@
 import secrets
 from collections.abc import Sequence
 from datetime import datetime, timedelta
+from io import BytesIO
 
 import segno
 from sqlmodel import Session
 
+from steadfoot.audit import service as audit
+from steadfoot.audit.service import Actor, ActorKind
 from steadfoot.core.ids import digest_of, new_code, new_token, normal_code, uuid7
 from steadfoot.core.problems import Invalid, NotFound, not_found
 from steadfoot.identity import store
@@ -49,8 +52,17 @@ def invite(
         url=url,
         code="-".join(code[start : start + 5] for start in range(0, len(code), 5)),
         expires_at=row.expires_at,
-        qr_svg=segno.make(url, error="m").svg_inline(omitsize=True, border=2, svgclass=None, lineclass=None),
+        qr_svg=_qr_svg(url),
     )
+
+
+def _qr_svg(url: str) -> str:
+    """Answer a QR code as a whole SVG document: pages show it as an image, never as part of themselves."""
+    out = BytesIO()
+    segno.make(url, error="m").save(
+        out, kind="svg", xmldecl=False, nl=False, omitsize=True, border=2, svgclass=None, lineclass=None
+    )
+    return out.getvalue().decode()
 
 
 def _new_device(client: Client, label: str, now: datetime) -> tuple[Device, str]:
@@ -83,6 +95,8 @@ def pair(session: Session, code: str, label: str, now: datetime) -> PairingOut:
     device, token = _new_device(client, label, now)
     session.add(device)
     session.flush()
+    audit.by(session, Actor(ActorKind.PHONE, client.practice_id, device.id))
+    audit.about(session, client.id)
     in_person = invitation.delivery == Delivery.IN_PERSON
     pairing = Pairing(
         id=uuid7(now),
@@ -161,6 +175,7 @@ def _device(session: Session, practice_id: str, device_id: str) -> Device:
     device = store.device(session, practice_id, device_id)
     if device is None:
         raise not_found("phone")
+    audit.about(session, device.client_id)
     return device
 
 

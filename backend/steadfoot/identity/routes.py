@@ -4,12 +4,15 @@ from collections.abc import AsyncIterator
 from typing import Annotated
 
 from fastapi import APIRouter, Depends, Header, Request, Response
+from fastapi.concurrency import run_in_threadpool
 from fastapi.responses import StreamingResponse
 
+from steadfoot.audit import service as audit
 from steadfoot.core.database import ReadSession, WriteSession, after_commit
 from steadfoot.core.limits import Limiter
-from steadfoot.identity import pairing, service, store
-from steadfoot.identity.access import COOKIE, ByDevice, ByPractitioner, Now, PractitionerAccess, access_of
+from steadfoot.identity import account_routes, pairing, people_routes, service, sign_in_routes, store
+from steadfoot.identity.access import ByDevice, ByPractitioner, Now, practitioner_of
+from steadfoot.identity.cookies import COOKIE
 from steadfoot.identity.schemas import (
     ClientBody,
     ClientList,
@@ -20,35 +23,20 @@ from steadfoot.identity.schemas import (
     DeviceOut,
     InvitationBody,
     InvitationOut,
-    Me,
     PairingBody,
     PairingOut,
-    PracticeOut,
-    PractitionerOut,
-    SignInBody,
     SuccessorOut,
     WaitingMark,
     WaitingPairing,
     WaitingPairings,
 )
-from steadfoot.identity.tables import Client, Device, Pairing, Practitioner
+from steadfoot.identity.tables import Client, Device, Pairing
 
 router = APIRouter(prefix="/api/v1")
+for _part in (sign_in_routes.router, account_routes.router, people_routes.router):
+    router.include_router(_part)
 _PAIRING_TRIES = Limiter(tries=20, window_s=3600)
 IfMatch = Annotated[str | None, Header(max_length=40)]
-
-
-def _me(access: PractitionerAccess) -> Me:
-    return Me(
-        practitioner=PractitionerOut(id=access.practitioner_id, display_name=access.display_name, email=access.email),
-        practice=PracticeOut(
-            id=access.practice_id,
-            name=access.practice_name,
-            time_zone=access.time_zone,
-            emergency_text=access.emergency_text,
-            reply_time_text=access.reply_time_text,
-        ),
-    )
 
 
 def _client_out(client: Client, response: Response | None = None) -> ClientOut:
@@ -71,40 +59,6 @@ def _device_out(device: Device, paired: Pairing | None) -> DeviceOut:
     )
 
 
-def _who_signs_in(body: SignInBody, session: ReadSession) -> Practitioner:
-    return service.check_password(session, body.email, body.password)
-
-
-@router.post("/sign-in", operation_id="signIn", tags=["sign-in"])
-def post_sign_in(
-    person: Annotated[Practitioner, Depends(_who_signs_in)],
-    session: WriteSession,
-    at: Now,
-    request: Request,
-    response: Response,
-) -> Me:
-    """Sign in with address and password; sets the session cookie. The session that it takes the place of ends."""
-    # The password was hashed before this writer's turn began, so that guessing slows no phone.
-    token = service.open_session(session, person, at)
-    service.sign_out(session, request.cookies.get(COOKIE))
-    session.flush()
-    response.set_cookie(COOKIE, token, path="/", secure=True, httponly=True, samesite="strict")
-    return _me(access_of(session, token))
-
-
-@router.get("/me", operation_id="readMe", tags=["sign-in"])
-def get_me(access: ByPractitioner) -> Me:
-    """Who is signed in."""
-    return _me(access)
-
-
-@router.post("/sign-out", operation_id="signOut", tags=["sign-in"], status_code=204)
-def post_sign_out(request: Request, session: WriteSession, response: Response) -> None:
-    """End this session, here and on the server."""
-    service.sign_out(session, request.cookies.get(COOKIE))
-    response.delete_cookie(COOKIE, path="/", secure=True, httponly=True, samesite="strict")
-
-
 @router.get("/clients", operation_id="listClients", tags=["clients"])
 def get_clients(access: ByPractitioner, session: ReadSession) -> ClientList:
     """All clients of the practice, by name."""
@@ -114,7 +68,9 @@ def get_clients(access: ByPractitioner, session: ReadSession) -> ClientList:
 @router.post("/clients", operation_id="createClient", tags=["clients"], status_code=201)
 def post_client(body: ClientBody, access: ByPractitioner, session: WriteSession, at: Now) -> ClientOut:
     """Take on a client."""
-    return _client_out(service.create_client(session, access, body, at))
+    client = service.create_client(session, access, body, at)
+    audit.about(session, client.id)
+    return _client_out(client)
 
 
 @router.get("/clients/{client_id}", operation_id="readClient", tags=["clients"])
@@ -238,11 +194,14 @@ def post_successor(device: ByDevice, session: WriteSession, at: Now) -> Successo
 
 @router.get("/live", operation_id="listen", tags=["live"], response_class=StreamingResponse)
 async def get_live(request: Request, access: ByPractitioner) -> StreamingResponse:
-    """Server-sent events: something changed, ask again. They carry ids only."""
+    """Server-sent events: something changed, ask again. They carry ids only, and end with the session."""
+    state, token = request.app.state, request.cookies.get(COOKIE)
 
     async def lines() -> AsyncIterator[str]:
         yield "retry: 3000\n\n"
-        async for word in request.app.state.pulse.listen(access.practice_id):
+        async for word in state.pulse.listen(access.practice_id):
+            if not await run_in_threadpool(practitioner_of, state.database, token, state.clock(), seen=False):
+                return
             if not word:
                 yield ": still here\n\n"
             elif word == "pairing":

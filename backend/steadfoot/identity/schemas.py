@@ -8,6 +8,7 @@ from zoneinfo import ZoneInfo, available_timezones
 from pydantic import AfterValidator, BaseModel, Field, StringConstraints
 
 from steadfoot.core.texts import JSON_INT, JSON_NUMBER, Inward, JsonBool, Line, Name, Note
+from steadfoot.identity.roles import Role
 from steadfoot.rules.norms import BODY_MASS_MAX_KG, BODY_MASS_MIN_KG, HEIGHT_MAX_CM, HEIGHT_MIN_CM, Sex
 from steadfoot.rules.vocabulary import Kit
 
@@ -33,20 +34,13 @@ BodyMassKg = Annotated[float, Field(ge=BODY_MASS_MIN_KG, le=BODY_MASS_MAX_KG), J
 KitList = Annotated[list[Kit], Field(max_length=30)]
 
 
-class SignInBody(Inward):
-    """Who signs in."""
-
-    email: Email
-    password: Annotated[str, StringConstraints(min_length=1, max_length=256)]
-    code: Annotated[str, StringConstraints(max_length=12)] | None = None
-
-
 class PractitionerOut(BaseModel):
     """The person who is signed in."""
 
     id: str
     display_name: str
     email: str
+    role: Role
 
 
 class PracticeOut(BaseModel):
@@ -64,6 +58,7 @@ class Me(BaseModel):
 
     practitioner: PractitionerOut
     practice: PracticeOut
+    must_set_up_second_factor: bool
 
 
 class Thresholds(Inward):

@@ -1,20 +1,21 @@
 """Signing in, clients of a practice, and the way other steps reach identity."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from datetime import datetime, timedelta
 from typing import Any
 
 from sqlmodel import Session
 
-from steadfoot.core.ids import digest_of, new_token, uuid7
+from steadfoot.core.ids import uuid7
 from steadfoot.core.limits import Limiter
 from steadfoot.core.problems import Conflict, NotSignedIn, Stale, not_found
 from steadfoot.identity import feed, passwords, store
-from steadfoot.identity.access import PractitionerAccess
+from steadfoot.identity.access import SESSION_LIMIT, PractitionerAccess
 from steadfoot.identity.feed import announce, changes_since
+from steadfoot.identity.roles import Role
 from steadfoot.identity.schemas import ClientBody, ClientPatch
-from steadfoot.identity.store import active_client_rows, device_rows
-from steadfoot.identity.tables import Client, Practice, Practitioner, SignIn
+from steadfoot.identity.store import active_client_rows, device_rows, lock_client, newest_contacts, phone_digests
+from steadfoot.identity.tables import Client, ErasedPhone, Practice, Practitioner
 
 __all__ = [
     "EMERGENCY_TEXT",
@@ -28,19 +29,20 @@ __all__ = [
     "create_client",
     "create_practice",
     "device_rows",
+    "enroll",
     "epoch_of",
     "every_client",
     "last_heard_at",
+    "lock_client",
     "lock_device",
     "mark_heard",
-    "open_session",
+    "newest_contacts",
+    "phone_digests",
     "practitioner_names",
     "renew_epoch",
-    "sign_out",
     "update_client",
 ]
 
-OPEN_SESSIONS_LIMIT = 10
 _MAY_BE_UNKNOWN = frozenset({"birth_year", "sex", "height_cm", "body_mass_kg"})
 _GUESSES = Limiter(tries=10, window_s=timedelta(minutes=15).total_seconds())
 EMERGENCY_TEXT = "Call your local emergency number. This app calls nobody."
@@ -65,66 +67,70 @@ def create_practice(session: Session, name: str, time_zone: str, now: datetime) 
 
 
 def add_practitioner(
-    session: Session, practice: Practice, email: str, display_name: str, password: str, now: datetime
+    session: Session,
+    practice: Practice,
+    email: str,
+    display_name: str,
+    password: str,
+    now: datetime,
+    role: Role = Role.OWNER,
 ) -> Practitioner:
-    """Add a person who may sign in.
+    """Add a person who may sign in; the first of a practice owns it.
 
     Raises:
         Conflict: the address is taken.
-        Invalid: the password is too short or too long.
+        Invalid: the password is too short or too long, or among the first that are guessed.
+    """
+    password_hash = passwords.hashed(password, practice.name, display_name, email)
+    return enroll(session, practice.id, email, display_name, password_hash, now, role)
+
+
+def enroll(
+    session: Session,
+    practice_id: str,
+    email: str,
+    display_name: str,
+    password_hash: str,
+    now: datetime,
+    role: Role,
+) -> Practitioner:
+    """Add a person whose password is hashed already.
+
+    Raises:
+        Conflict: the address is taken.
     """
     if store.practitioner_by_email(session, email):
         raise Conflict("email-taken", "Someone already signs in with this address.")
     person = Practitioner(
         id=uuid7(now),
-        practice_id=practice.id,
+        practice_id=practice_id,
         email=email,
         display_name=display_name,
-        password_hash=passwords.hashed(password),
+        password_hash=password_hash,
         created_at=now,
+        role=role.value,
     )
     session.add(person)
     session.flush()
     return person
 
 
-def check_password(session: Session, email: str, password: str) -> Practitioner:
+def check_password(session: Session, email: str, password: str, key: str = "") -> Practitioner:
     """Answer whose address and password these are. Takes a quarter of a second: never inside a writer's turn.
 
+    ``key``: whose tries are counted, if not the address's.
+
     Raises:
-        NotSignedIn: the address or the password is wrong; it does not say which.
-        TooMany: ten tries for this address in a quarter of an hour.
+        NotSignedIn: the address or the password is wrong, or the person is disabled; it does not say which.
+        TooMany: ten tries in a quarter of an hour.
     """
-    _GUESSES.check(email)
+    _GUESSES.check(key or email)
     person = store.practitioner_by_email(session, email)
-    if not passwords.is_right(password, person.password_hash if person else None) or person is None:
+    right = passwords.is_right(password, person.password_hash if person else None)
+    if not right or person is None or person.disabled_at is not None:
         raise NotSignedIn("wrong-sign-in", "The address or the password is not right.")
-    _GUESSES.forgive(email)
+    _GUESSES.forgive(key or email)
     return person
-
-
-def open_session(session: Session, person: Practitioner, now: datetime) -> str:
-    """Open a session of someone whose password was right; answer the secret of its cookie."""
-    for old in store.sign_ins(session, person.practice_id, person.id)[: -OPEN_SESSIONS_LIMIT + 1]:
-        session.delete(old)
-    token = new_token()
-    session.add(
-        SignIn(
-            token_digest=digest_of(token),
-            practice_id=person.practice_id,
-            practitioner_id=person.id,
-            created_at=now,
-            last_seen_at=now,
-        )
-    )
-    return token
-
-
-def sign_out(session: Session, token: str | None) -> None:
-    """End the session with this cookie, if there is one."""
-    found = store.sign_in(session, digest_of(token)) if token else None
-    if found:
-        session.delete(found[0])
 
 
 def client_of(session: Session, practice_id: str, client_id: str) -> Client:
@@ -211,13 +217,9 @@ def last_heard_at(session: Session, practice_id: str, client_id: str) -> datetim
     return max((time for time in times if time is not None), default=None)
 
 
-def lock_device(session: Session, practice_id: str, client_id: str, device_id: str) -> int:
-    """Hold the client's row until the transaction ends; answer the end of the phone's gapless numbers.
-
-    Two batches of one client at once would each fold without seeing the other's events.
-    """
-    store.lock_client(session, practice_id, client_id)
-    device = store.device(session, practice_id, device_id)
+def lock_device(session: Session, practice_id: str, device_id: str) -> int:
+    """Hold the phone's row until the transaction ends; answer the end of its gapless numbers."""
+    device = store.lock_device(session, practice_id, device_id)
     if device is None:
         raise not_found("phone")
     return device.acknowledged_through
@@ -247,3 +249,34 @@ def renew_epoch(session: Session, now: datetime) -> str:
 def practitioner_names(session: Session, practice_id: str) -> dict[str, str]:
     """Answer the display name of every practitioner of the practice by id."""
     return {person.id: person.display_name for person in store.practitioners(session, practice_id)}
+
+
+def forget_dead_sessions(session: Session, now: datetime) -> None:
+    """Delete what is left of sessions that are too old to be used."""
+    for row in store.sign_ins_before(session, now - SESSION_LIMIT):
+        session.delete(row)
+
+
+def practice_name(session: Session, practice_id: str) -> str:
+    """Answer the practice's name."""
+    return store.practice(session, practice_id).name
+
+
+def has_practice(session: Session, practice_id: str) -> bool:
+    """Answer whether this database has the practice."""
+    return session.get(Practice, practice_id) is not None
+
+
+def set_archived(session: Session, client: Client, at: datetime | None) -> None:
+    """Take a client out of the caseload, or bring them back with None. Who is archived stays so since then."""
+    client.archived_at = None if at is None else client.archived_at or at
+    client.version += 1
+    session.add(client)
+    session.flush()
+
+
+def remember_erased_phones(session: Session, practice_id: str, digests: Iterable[str], now: datetime) -> None:
+    """Keep the digests of keys whose client's record is gone, so that the phones can be told."""
+    for digest in sorted(digests):
+        if store.erased_phone(session, digest) is None:
+            session.add(ErasedPhone(token_digest=digest, practice_id=practice_id, erased_at=now))

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from datetime import datetime
 from typing import NamedTuple
 
-from sqlalchemy import update
+from sqlalchemy import func, or_, update
 from sqlmodel import Session, col, select
 
 from steadfoot.core.database import plain_rows, scoped
@@ -12,7 +12,9 @@ from steadfoot.core.ids import uuid7
 from steadfoot.identity.tables import (
     Change,
     Client,
+    ColleagueInvitation,
     Device,
+    ErasedPhone,
     Invitation,
     Pairing,
     Practice,
@@ -25,6 +27,16 @@ from steadfoot.identity.tables import (
 def practitioner_by_email(session: Session, email: str) -> Practitioner | None:
     """Answer the practitioner with this address, of any practice: nobody is signed in yet."""
     return session.exec(select(Practitioner).where(Practitioner.email == email)).first()
+
+
+def practitioner(session: Session, practice_id: str, practitioner_id: str) -> Practitioner | None:
+    """Answer a person of the practice."""
+    return session.exec(scoped(Practitioner, practice_id).where(Practitioner.id == practitioner_id)).first()
+
+
+def lock_practice(session: Session, practice_id: str) -> Practice:
+    """Answer the practice, locked until the transaction ends: who owns it changes one by one."""
+    return session.exec(select(Practice).where(Practice.id == practice_id).with_for_update()).one()
 
 
 def sign_in(session: Session, digest: str) -> tuple[SignIn, Practitioner, Practice] | None:
@@ -44,14 +56,24 @@ def sign_ins(session: Session, practice_id: str, practitioner_id: str) -> Sequen
     return session.exec(query.order_by(col(SignIn.created_at))).all()
 
 
+def sign_ins_before(session: Session, instant: datetime) -> Sequence[SignIn]:
+    """Answer sessions of all practices that were opened before an instant: upkeep belongs to no practice."""
+    return session.exec(select(SignIn).where(SignIn.created_at < instant)).all()
+
+
 def client(session: Session, practice_id: str, client_id: str) -> Client | None:
     """Answer a client of the practice."""
     return session.exec(scoped(Client, practice_id).where(Client.id == client_id)).first()
 
 
-def lock_client(session: Session, practice_id: str, client_id: str) -> None:
-    """Lock a client's row until the transaction ends; SQLite has locked the whole database by then."""
-    session.exec(scoped(Client, practice_id).where(Client.id == client_id).with_for_update()).first()
+def lock_client(session: Session, practice_id: str, client_id: str, *, pass_over: bool = False) -> bool:
+    """Lock a client's row until the transaction ends; SQLite has locked the whole database by then.
+
+    ``key_share``: rows that only point to the client, such as its events, may be added meanwhile. With ``pass_over``
+    the answer is False, at once, where another transaction holds the row.
+    """
+    query = select(Client.id).where(Client.practice_id == practice_id, Client.id == client_id)
+    return session.exec(query.with_for_update(key_share=True, skip_locked=pass_over)).first() is not None
 
 
 def clients(session: Session, practice_id: str) -> Sequence[Client]:
@@ -108,6 +130,32 @@ def redeem(session: Session, code_digest: str, now: datetime) -> Invitation | No
     return session.exec(select(Invitation).where(Invitation.id == found)).first() if found else None
 
 
+def colleague_invitations(session: Session, practice_id: str, now: datetime) -> Sequence[ColleagueInvitation]:
+    """Answer the links that may still be used, oldest first."""
+    query = scoped(ColleagueInvitation, practice_id).where(
+        col(ColleagueInvitation.redeemed_at).is_(None), col(ColleagueInvitation.expires_at) > now
+    )
+    return session.exec(query.order_by(col(ColleagueInvitation.id))).all()
+
+
+def colleague_invitation(session: Session, code_digest: str, now: datetime) -> ColleagueInvitation | None:
+    """Answer the link with this digest, of any practice, if it may still be used."""
+    query = select(ColleagueInvitation).where(
+        ColleagueInvitation.code_digest == code_digest,
+        col(ColleagueInvitation.redeemed_at).is_(None),
+        col(ColleagueInvitation.expires_at) > now,
+    )
+    return session.exec(query).first()
+
+
+def redeem_colleague(session: Session, invitation_id: str, now: datetime) -> bool:
+    """Use up a link; False when it was. One statement decides."""
+    claim = update(ColleagueInvitation).where(
+        col(ColleagueInvitation.id) == invitation_id, col(ColleagueInvitation.redeemed_at).is_(None)
+    )
+    return session.execute(claim.values(redeemed_at=now).returning(col(ColleagueInvitation.id))).first() is not None
+
+
 def device_by_token(session: Session, digest: str) -> tuple[Device, Client, Pairing | None] | None:
     """Answer the phone with this token digest, its client, and its pairing where it had one of its own."""
     query = (
@@ -142,6 +190,12 @@ class DeviceRow(NamedTuple):
 def device_rows(session: Session, practice_id: str) -> list[DeviceRow]:
     """Answer every phone of the practice as plain values."""
     return plain_rows(session, Device, DeviceRow, practice_id, order_by=(col(Device.id),))
+
+
+def lock_device(session: Session, practice_id: str, device_id: str) -> Device | None:
+    """Answer a phone of the practice, and hold its row until the transaction ends."""
+    query = scoped(Device, practice_id).where(Device.id == device_id).with_for_update(key_share=True)
+    return session.exec(query.execution_options(populate_existing=True)).first()
 
 
 def device(session: Session, practice_id: str, device_id: str) -> Device | None:
@@ -207,3 +261,33 @@ def renew_epoch(session: Session, now: datetime) -> str:
     row.value = uuid7(now)
     session.add(row)
     return row.value
+
+
+def newest_contacts(session: Session, practice_id: str | None) -> Sequence[tuple[datetime, datetime | None]]:
+    """Answer, for each client with a phone, when the newest was paired and when any of them was last heard.
+
+    Of one practice, or of all for None. A phone that was unpaired or not confirmed does not count, nor does a client
+    who is archived.
+    """
+    query = (
+        select(func.max(Device.paired_at), func.max(Device.last_heard_at))
+        .join(Client, col(Client.id) == col(Device.client_id))
+        .outerjoin(Pairing, col(Pairing.device_id) == col(Device.id))
+        .where(col(Device.revoked_at).is_(None), col(Client.archived_at).is_(None))
+        .where(or_(col(Pairing.id).is_(None), col(Pairing.confirmed_at).is_not(None)))
+        .group_by(col(Device.client_id))
+    )
+    if practice_id is not None:
+        query = query.where(Device.practice_id == practice_id)
+    return session.exec(query).all()
+
+
+def erased_phone(session: Session, digest: str) -> ErasedPhone | None:
+    """Answer the mark of a phone whose client's record was erased."""
+    return session.exec(select(ErasedPhone).where(ErasedPhone.token_digest == digest)).first()
+
+
+def phone_digests(session: Session, practice_id: str, client_id: str) -> Sequence[str]:
+    """Answer the digests of the keys of a client's phones."""
+    query = select(Device.token_digest).where(Device.practice_id == practice_id, Device.client_id == client_id)
+    return session.exec(query.order_by(Device.token_digest)).all()

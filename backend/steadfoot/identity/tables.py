@@ -3,7 +3,7 @@
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import JSON, CheckConstraint, Column, UniqueConstraint
+from sqlalchemy import JSON, BigInteger, CheckConstraint, Column, UniqueConstraint
 from sqlmodel import Field
 
 from steadfoot.core.base import Table
@@ -18,10 +18,11 @@ class Practice(Table, table=True):
     emergency_text: str = Field(max_length=300)
     reply_time_text: str = Field(max_length=300)
     created_at: datetime
+    requires_second_factor: bool = False
 
 
 class Practitioner(Table, table=True):
-    """A licensed person who signs in."""
+    """A person of the practice who signs in."""
 
     id: str = Field(primary_key=True, max_length=36)
     practice_id: str = Field(foreign_key="practice.id", index=True, max_length=36)
@@ -29,6 +30,8 @@ class Practitioner(Table, table=True):
     display_name: str = Field(max_length=120)
     password_hash: str = Field(max_length=300)
     created_at: datetime
+    role: str = Field(max_length=20)
+    disabled_at: datetime | None = None
 
 
 class SignIn(Table, table=True):
@@ -41,6 +44,77 @@ class SignIn(Table, table=True):
     practitioner_id: str = Field(foreign_key="practitioner.id", index=True, max_length=36)
     created_at: datetime
     last_seen_at: datetime
+    id: str = Field(unique=True, max_length=36)
+    confirmed_at: datetime
+    browser: str = Field(max_length=20)
+    system: str = Field(max_length=20)
+
+
+class ColleagueInvitation(Table, table=True):
+    """A single-use link by which a colleague joins the practice; only the digest of its code is kept."""
+
+    __tablename__ = "colleague_invitation"
+
+    id: str = Field(primary_key=True, max_length=36)
+    practice_id: str = Field(foreign_key="practice.id", index=True, max_length=36)
+    code_digest: str = Field(unique=True, max_length=64)
+    email: str = Field(max_length=254)
+    display_name: str = Field(max_length=120)
+    role: str = Field(max_length=20)
+    created_at: datetime
+    created_by: str = Field(foreign_key="practitioner.id", max_length=36)
+    expires_at: datetime
+    redeemed_at: datetime | None
+
+
+class TotpSecret(Table, table=True):
+    """The secret of someone's app for codes, sealed. ``last_step`` is the newest 30 s that a code was used of."""
+
+    __tablename__ = "totp_secret"
+
+    id: str = Field(primary_key=True, max_length=36)
+    practice_id: str = Field(foreign_key="practice.id", max_length=36)
+    practitioner_id: str = Field(foreign_key="practitioner.id", index=True, max_length=36)
+    sealed: str = Field(max_length=200)
+    created_at: datetime
+    activated_at: datetime | None
+    last_step: int
+
+
+class RecoveryCode(Table, table=True):
+    """A code for when app and passkey are lost, once. It has 120 random bits, so a plain digest cannot be guessed."""
+
+    __tablename__ = "recovery_code"
+
+    digest: str = Field(primary_key=True, max_length=64)
+    practice_id: str = Field(foreign_key="practice.id", max_length=36)
+    practitioner_id: str = Field(foreign_key="practitioner.id", index=True, max_length=36)
+    created_at: datetime
+    used_at: datetime | None
+
+
+class Passkey(Table, table=True):
+    """A key pair of an authenticator; here is its public half."""
+
+    id: str = Field(primary_key=True, max_length=36)
+    practice_id: str = Field(foreign_key="practice.id", max_length=36)
+    practitioner_id: str = Field(foreign_key="practitioner.id", index=True, max_length=36)
+    credential_id: str = Field(unique=True, max_length=1400)
+    public_key: str = Field(max_length=3000)
+    sign_count: int = Field(sa_type=BigInteger)  # 32 bits without a sign
+    name: str = Field(max_length=120)
+    created_at: datetime
+    last_used_at: datetime | None
+
+
+class SpentChallenge(Table, table=True):
+    """A challenge that was answered, until it is too old to be answered again."""
+
+    __tablename__ = "spent_challenge"
+
+    digest: str = Field(primary_key=True, max_length=64)
+    practice_id: str = Field(foreign_key="practice.id", max_length=36)
+    expires_at: datetime = Field(index=True)
 
 
 class Client(Table, table=True):
@@ -127,3 +201,13 @@ class ServerEpoch(Table, table=True):
 
     id: int = Field(primary_key=True)
     value: str = Field(max_length=36)
+
+
+class ErasedPhone(Table, table=True):
+    """The digest of a key whose client's record was erased: the phone is told so, and not that it is unknown."""
+
+    __tablename__ = "erased_phone"
+
+    token_digest: str = Field(primary_key=True, max_length=64)
+    practice_id: str = Field(foreign_key="practice.id", index=True, max_length=36)
+    erased_at: datetime

@@ -6,6 +6,7 @@ from typing import Final
 
 from sqlmodel import Session
 
+from steadfoot.audit import service as audit
 from steadfoot.core.ids import uuid7
 from steadfoot.core.problems import Conflict, Invalid
 from steadfoot.core.texts import canonical
@@ -34,6 +35,7 @@ def decide(session: Session, access: PractitionerAccess, flag_id: str, body: Dec
         Conflict: it is answered already and nothing new came; carries the earlier decision.
     """
     standing = flags.standing_of(session, access.practice_id, flag_id)
+    audit.about(session, standing.finding.client_id)
     _refuse_repeat(standing, body, identity.practitioner_names(session, access.practice_id))
     _refuse_incomplete(standing, body)
     number = _ease_off(session, access, standing, body, now) if body.action is Action.EASE_OFF else None

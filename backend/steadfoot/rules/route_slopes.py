@@ -13,6 +13,9 @@ GRADE_EDGES_PERCENT: Final[
 STEEPEST_SHOWN: Final[
     Annotated[int, Cited(Kind.HOUSE, "house", "The three steepest descents say where to save the knees")]
 ] = 3
+STEEP_FROM_PERCENT: Final[
+    Annotated[int, Cited(Kind.HOUSE, "house", "What falls less is level by the classes of grade, not a steep descent")]
+] = 5
 _PERCENT: Final = 100
 
 
@@ -45,6 +48,6 @@ def _between(percent: float, low: int | None, high: int | None) -> bool:
 
 
 def steepest_descents(stretches: Sequence[Stretch]) -> list[Stretch]:
-    """Answer the steepest descending stretches, at most ``STEEPEST_SHOWN``, the steepest first."""
-    down = [one for one in stretches if one.grade < 0]
+    """Answer at most ``STEEPEST_SHOWN`` stretches that fall ``STEEP_FROM_PERCENT`` or more, the steepest first."""
+    down = [one for one in stretches if one.grade * _PERCENT <= -STEEP_FROM_PERCENT]
     return sorted(down, key=lambda one: one.grade)[:STEEPEST_SHOWN]

@@ -167,4 +167,10 @@ def _or_invalid(ask: Callable[[], _Answer]) -> _Answer:
             choices=why.choices.split("; "),
         ) from why
     except (OutOfRange, NotWhole) as why:
-        raise Invalid("season-out-of-range", str(why)) from why
+        raise Invalid("season-out-of-range", _in_words(why)) from why
+
+
+def _in_words(why: OutOfRange | NotWhole) -> str:
+    if isinstance(why, OutOfRange) and why.name == "days_to_trip":
+        return f"The trip has to begin after the season does, and within {why.high:g} days of it."
+    return str(why)

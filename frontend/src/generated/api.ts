@@ -1,5 +1,333 @@
 // Made by "npm run generate" from the server's OpenAPI document. Never edited.
 export interface paths {
+    "/api/v1/account": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Account
+         * @description How one signs in.
+         */
+        get: operations["readAccount"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/account/confirmation-challenges": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Confirmation Challenge
+         * @description A challenge for one of one's own passkeys, to confirm with.
+         */
+        post: operations["challengeConfirmation"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/account/confirmations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Confirmation
+         * @description Show again that it is oneself, as at the sign-in: for ten minutes dangerous things may be done.
+         */
+        post: operations["confirmSession"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/account/passkey-challenges": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Passkey Challenge
+         * @description A challenge for making a passkey.
+         */
+        post: operations["beginPasskey"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/account/passkeys": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Passkey
+         * @description Add a passkey that answers such a challenge. Other sessions end.
+         */
+        post: operations["addPasskey"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/account/passkeys/{passkey_id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /**
+         * Delete Passkey
+         * @description Take a passkey away. Other sessions end.
+         */
+        delete: operations["removePasskey"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/account/password": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Password
+         * @description Change the password. Other sessions end.
+         */
+        post: operations["changePassword"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/account/recovery-codes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Recovery Codes
+         * @description Ten new recovery codes, shown once; the old ones are dead.
+         */
+        post: operations["renewRecoveryCodes"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/account/sessions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Sessions
+         * @description Where one is signed in.
+         */
+        get: operations["listSessions"];
+        put?: never;
+        post?: never;
+        /**
+         * Delete Sessions
+         * @description End every other session; with ``here`` this one too.
+         */
+        delete: operations["endSessions"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/account/sessions/{session_id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /**
+         * Delete Session
+         * @description End one session; it is refused at its next request.
+         */
+        delete: operations["endSession"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/account/totp": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Totp
+         * @description A secret for an app for codes; it counts after its first right code.
+         */
+        post: operations["beginTotp"];
+        /**
+         * Delete Totp
+         * @description Turn codes of an app off. Other sessions end.
+         */
+        delete: operations["removeTotp"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/account/totp/activations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Totp Activation
+         * @description Take the secret into use by its first code. Other sessions end.
+         */
+        post: operations["activateTotp"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/audit": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Audit
+         * @description Who saw and did what, newest first.
+         */
+        get: operations["readAudit"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/audit/chain": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Chain
+         * @description Whether every row follows from the one before, and the head to note elsewhere.
+         */
+        get: operations["verifyAudit"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/audit/rows.csv": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Table
+         * @description The rows as a table; no cell can be taken for a formula.
+         */
+        get: operations["exportAuditTable"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/audit/rows.jsonl": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Lines
+         * @description The whole chain, a row a line, as an outsider needs it to check it.
+         */
+        get: operations["exportAuditChain"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/caseload": {
         parameters: {
             query?: never;
@@ -143,6 +471,34 @@ export interface paths {
         put?: never;
         post?: never;
         delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/erasure": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Erasure
+         * @description What would go with a client's record, and whether that is asked for.
+         */
+        get: operations["readErasure"];
+        put?: never;
+        /**
+         * Post Erasure
+         * @description Erase a client's record at once, or archive it and erase it later. The person's name confirms it.
+         */
+        post: operations["eraseClient"];
+        /**
+         * Delete Erasure
+         * @description Take back an erasure whose day has not come.
+         */
+        delete: operations["keepClient"];
         options?: never;
         head?: never;
         patch?: never;
@@ -462,6 +818,26 @@ export interface paths {
          * @description Sign go, adapt or defer with the reasons; kept as signed, with everything that it rested on.
          */
         post: operations["signReadiness"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clients/{client_id}/record.zip": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Record
+         * @description Everything that is held of a client, for programs and for people.
+         */
+        get: operations["exportRecord"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -1063,7 +1439,7 @@ export interface paths {
         };
         /**
          * Get Live
-         * @description Server-sent events: something changed, ask again. They carry ids only.
+         * @description Server-sent events: something changed, ask again. They carry ids only, and end with the session.
          */
         get: operations["listen"];
         put?: never;
@@ -1158,6 +1534,214 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/practice/invitations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Colleague
+         * @description A link by which a colleague joins, once, within three days. An earlier one for this address is dead.
+         */
+        post: operations["inviteColleague"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/practice/invitations/{colleague_invitation_id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /**
+         * Delete Colleague
+         * @description Make such a link worthless.
+         */
+        delete: operations["withdrawColleague"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/practice/people": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get People
+         * @description The people of the practice, those invited, and what it asks of them.
+         */
+        get: operations["listPeople"];
+        put?: never;
+        /**
+         * Post Person
+         * @description Join by a link with a password of one's own; signs in.
+         */
+        post: operations["joinPractice"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/practice/people/{practitioner_id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /**
+         * Patch Colleague
+         * @description Change someone's role, or whether they may sign in. Their sessions end.
+         */
+        patch: operations["changeColleague"];
+        trace?: never;
+    };
+    "/api/v1/practice/people/{practitioner_id}/second-factor-resets": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Reset
+         * @description Take a colleague's lost second factor away; they sign in by password and set up another. Their sessions end.
+         */
+        post: operations["resetSecondFactor"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/practice/security": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /**
+         * Patch Security
+         * @description Require a second factor from everyone, or no longer.
+         */
+        patch: operations["changePracticeSecurity"];
+        trace?: never;
+    };
+    "/api/v1/practice/status": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Status
+         * @description How the installation stands: database, disk, backups, phones, what waits, the address; and what to do.
+         */
+        get: operations["readInstallation"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/practice/welcomes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Welcome
+         * @description Whose practice a colleague's link leads to; the link stays good. Posted, so that no log has its code.
+         */
+        post: operations["readWelcome"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/record.zip": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Own Record
+         * @description Everything that the practice holds of this phone's client.
+         */
+        get: operations["exportOwnRecord"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/retention": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Get Retention
+         * @description How long records are kept, who is past that time, and what is to be erased.
+         */
+        get: operations["readRetention"];
+        /**
+         * Put Retention
+         * @description Say how long records of archived clients are kept. Nothing is erased by it.
+         */
+        put: operations["setRetention"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/screening/questions": {
         parameters: {
             query?: never;
@@ -1189,9 +1773,51 @@ export interface paths {
         put?: never;
         /**
          * Post Sign In
-         * @description Sign in with address and password; sets the session cookie. The session that it takes the place of ends.
+         * @description Sign in with address, password and second factor; sets the session cookie. The session it replaces ends.
+         *
+         *     Where a second factor is missing the problem ``second-factor-needed`` names the ``ways`` there are.
          */
         post: operations["signIn"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sign-in/challenges": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Challenge
+         * @description A challenge for a passkey: of the one whose address and password are given, else of whoever has one.
+         */
+        post: operations["challengeSignIn"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sign-in/passkeys": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Passkey Sign In
+         * @description Sign in with a passkey alone, which must have verified its holder; sets the session cookie.
+         */
+        post: operations["signInWithPasskey"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1374,8 +2000,8 @@ export interface paths {
             cookie?: never;
         };
         /**
-         * Metrics
-         * @description Counts for an operator.
+         * Get Metrics
+         * @description Counts for an operator; to anybody else there is no such page.
          */
         get: operations["readMetrics"];
         put?: never;
@@ -1411,11 +2037,55 @@ export type webhooks = Record<string, never>;
 export interface components {
     schemas: {
         /**
+         * AccountOut
+         * @description How one signs in.
+         */
+        AccountOut: {
+            /**
+             * Confirmed Until
+             * Format: date-time
+             */
+            confirmed_until: string;
+            /** Display Name */
+            display_name: string;
+            /** Email */
+            email: string;
+            /** Passkeys */
+            passkeys: components["schemas"]["PasskeyOut"][];
+            /** Passkeys Possible */
+            passkeys_possible: boolean;
+            /** Recovery Codes Left */
+            recovery_codes_left: number;
+            /** Required */
+            required: boolean;
+            role: components["schemas"]["Role"];
+            /** Totp Since */
+            totp_since: string | null;
+        };
+        /**
          * Action
          * @description What a practitioner can answer to a finding.
          * @enum {string}
          */
         Action: "acknowledge" | "ease_off" | "hold" | "message" | "clear" | "close";
+        /**
+         * ActorKind
+         * @description Who acted.
+         * @enum {string}
+         */
+        ActorKind: "practitioner" | "phone" | "nobody" | "server";
+        /**
+         * AddressOut
+         * @description The address that phones are told; ``looked_at`` is None before the server has looked at it from outside.
+         */
+        AddressOut: {
+            /** Certificate Until */
+            certificate_until: string | null;
+            /** Looked At */
+            looked_at: string | null;
+            /** Url */
+            url: string;
+        };
         /**
          * AdherenceOut
          * @description Adherence of one client from one day to another.
@@ -1584,6 +2254,56 @@ export interface components {
             wrist?: number | null;
         };
         /**
+         * AuditPage
+         * @description Rows, newest first.
+         */
+        AuditPage: {
+            /** Clients */
+            clients: components["schemas"]["Named"][];
+            /** Items */
+            items: components["schemas"]["AuditRow"][];
+            /**
+             * Next
+             * @description Ask again with this as `below` for older rows; null: these are the last.
+             */
+            next: number | null;
+            /** Practitioners */
+            practitioners: components["schemas"]["Named"][];
+        };
+        /**
+         * AuditRow
+         * @description One act, with the names that its ids have today; null where nobody has that id any more.
+         */
+        AuditRow: {
+            /**
+             * Action
+             * @description An operation's id of this document, or a job's name.
+             */
+            action: string;
+            /** Actor Id */
+            actor_id: string | null;
+            actor_kind: components["schemas"]["ActorKind"];
+            /** Actor Name */
+            actor_name: string | null;
+            /**
+             * At
+             * Format: date-time
+             */
+            at: string;
+            /** Number */
+            number: number;
+            outcome: components["schemas"]["Outcome"];
+            /** Subject Id */
+            subject_id: string | null;
+            /** Subject Name */
+            subject_name: string | null;
+            /**
+             * Times
+             * @description How many calls the row stands for: more than one in a flood of refusals.
+             */
+            times: number;
+        };
+        /**
          * Away
          * @description Days without any session, both ends included.
          */
@@ -1598,6 +2318,22 @@ export interface components {
              * Format: date
              */
             last: string;
+        };
+        /**
+         * BackupOut
+         * @description The last good backup and the last attempt; ``problem`` is why that one failed, in English, or empty.
+         */
+        BackupOut: {
+            /** Made At */
+            made_at: string | null;
+            /** Problem */
+            problem: string;
+            /** Size Bytes */
+            size_bytes: number | null;
+            /** Tried At */
+            tried_at: string | null;
+            /** Verified At */
+            verified_at: string | null;
         };
         /**
          * Because
@@ -1712,6 +2448,38 @@ export interface components {
          * @enum {string}
          */
         Caution: "symptom" | "clearance_required" | "clearance_recommended" | "not_screened" | "open_findings";
+        /**
+         * ChainState
+         * @description Whether the practice's chain is whole, as walked just now.
+         */
+        ChainState: {
+            /**
+             * Broken At
+             * @description Number of the first row that does not fit.
+             */
+            broken_at: number | null;
+            /**
+             * Head
+             * @description Digest of the newest row: note it where this server cannot write.
+             */
+            head: string;
+            /** Rows */
+            rows: number;
+            /** Whole */
+            whole: boolean;
+            /** Why */
+            why: string;
+        };
+        /**
+         * ChallengeBody
+         * @description Whose passkeys may answer, by address and password; without them any that verifies its holder.
+         */
+        ChallengeBody: {
+            /** Email */
+            email: string;
+            /** Password */
+            password: string;
+        };
         /**
          * ChangePart
          * @description The change of one side, or of one activity.
@@ -2064,12 +2832,82 @@ export interface components {
          */
         Closing: "nothing" | "grow" | "say_trip" | "log_a_walk" | "two_in_a_row" | "easy_middle" | "same_walk_easier" | "rate_a_walk" | "settle_pain" | "ask_pain" | "take_test" | "train_and_test" | "follow";
         /**
+         * Colleague
+         * @description Someone of the practice, as an owner sees them.
+         */
+        Colleague: {
+            /**
+             * Created At
+             * Format: date-time
+             */
+            created_at: string;
+            /** Disabled At */
+            disabled_at: string | null;
+            /** Display Name */
+            display_name: string;
+            /** Email */
+            email: string;
+            /** Id */
+            id: string;
+            role: components["schemas"]["Role"];
+            /** Second Factor */
+            second_factor: boolean;
+        };
+        /**
+         * ColleagueBody
+         * @description Who shall join the practice.
+         */
+        ColleagueBody: {
+            /** Display Name */
+            display_name: string;
+            /** Email */
+            email: string;
+            role: components["schemas"]["Role"];
+        };
+        /**
+         * ColleagueChange
+         * @description What to change of a colleague; what is left out stays.
+         */
+        ColleagueChange: {
+            /** Disabled */
+            disabled?: boolean | null;
+            role?: components["schemas"]["Role"] | null;
+        };
+        /**
+         * ColleagueLink
+         * @description A link by which a colleague joins, once. It is shown now and never again.
+         */
+        ColleagueLink: {
+            /**
+             * Expires At
+             * Format: date-time
+             */
+            expires_at: string;
+            /** Id */
+            id: string;
+            /** Url */
+            url: string;
+        };
+        /**
          * ConfirmationBody
          * @description The number that the phone shows, as the client reads it out.
          */
         ConfirmationBody: {
             /** Check Number */
             check_number?: string | null;
+        };
+        /**
+         * ConfirmBody
+         * @description The sign-in data again; without a password a passkey that verifies its holder.
+         */
+        ConfirmBody: {
+            /** Code */
+            code?: string | null;
+            passkey?: components["schemas"]["PasskeyAnswer"] | null;
+            /** Password */
+            password?: string | null;
+            /** Recovery Code */
+            recovery_code?: string | null;
         };
         /**
          * ControlOut
@@ -2101,6 +2939,23 @@ export interface components {
             descent_m: number;
             /** Threshold M */
             threshold_m: number;
+        };
+        /**
+         * DatabaseOut
+         * @description Kind and size; ``log_bytes`` is SQLite's write-ahead log.
+         */
+        DatabaseOut: {
+            /**
+             * Kind
+             * @enum {string}
+             */
+            kind: "sqlite" | "postgresql";
+            /** Log Bytes */
+            log_bytes: number | null;
+            /** Schema Revision */
+            schema_revision: string;
+            /** Size Bytes */
+            size_bytes: number;
         };
         /**
          * DayDemandOut
@@ -2344,6 +3199,16 @@ export interface components {
             waiting: components["schemas"]["WaitingMark"] | null;
         };
         /**
+         * DiskOut
+         * @description The disk on which the data folder lies.
+         */
+        DiskOut: {
+            /** Free Bytes */
+            free_bytes: number;
+            /** Total Bytes */
+            total_bytes: number;
+        };
+        /**
          * Doubt
          * @description Why an item is less sure than it looks.
          * @enum {string}
@@ -2426,6 +3291,26 @@ export interface components {
             items: components["schemas"]["DrawingOut"][];
         };
         /**
+         * Due
+         * @description An archived client who is past the practice's time.
+         */
+        Due: {
+            /**
+             * Archived At
+             * Format: date-time
+             */
+            archived_at: string;
+            /** Client Id */
+            client_id: string;
+            /** Display Name */
+            display_name: string;
+            /**
+             * Due Since
+             * Format: date-time
+             */
+            due_since: string;
+        };
+        /**
          * EnergyOut
          * @description Energy in kcal with the band of the models that hold, rates in MET and beside the six-minute walk.
          */
@@ -2454,6 +3339,70 @@ export interface components {
             unknown_m: number;
             /** Zigzag M */
             zigzag_m: number;
+        };
+        /**
+         * ErasureBody
+         * @description The person's name, typed to confirm.
+         */
+        ErasureBody: {
+            /** Name */
+            name: string;
+            when: components["schemas"]["When"];
+        };
+        /**
+         * ErasureDone
+         * @description What came of it: erased, or to be erased.
+         */
+        ErasureDone: {
+            asked: components["schemas"]["ErasureOut"] | null;
+            /** Erased */
+            erased: boolean;
+        };
+        /**
+         * ErasureOut
+         * @description An erasure that is asked for.
+         */
+        ErasureOut: {
+            /**
+             * Asked At
+             * Format: date-time
+             */
+            asked_at: string;
+            /** Client Id */
+            client_id: string;
+            /**
+             * Due At
+             * Format: date-time
+             */
+            due_at: string;
+        };
+        /**
+         * ErasureState
+         * @description What goes with a record, in numbers, and what stays.
+         */
+        ErasureState: {
+            asked: components["schemas"]["ErasureOut"] | null;
+            /** Entries */
+            entries: number;
+            /**
+             * Log Rows Kept
+             * @description Rows of the log stay, with ids that then name nobody.
+             */
+            log_rows_kept: number;
+            /** Messages */
+            messages: number;
+            /** Notes */
+            notes: number;
+            /** Phones */
+            phones: number;
+            /** Programs */
+            programs: number;
+            /** Screenings */
+            screenings: number;
+            /** Tests */
+            tests: number;
+            /** Undo Days */
+            undo_days: number;
         };
         /**
          * EvidenceKind
@@ -3048,10 +3997,27 @@ export interface components {
                 number
             ];
         };
-        /** HTTPValidationError */
-        HTTPValidationError: {
-            /** Detail */
-            detail?: components["schemas"]["ValidationError"][];
+        /**
+         * InstallationOut
+         * @description How the installation stands. Without notices, all is well.
+         */
+        InstallationOut: {
+            address: components["schemas"]["AddressOut"];
+            /**
+             * As Of
+             * Format: date-time
+             */
+            as_of: string;
+            backup: components["schemas"]["BackupOut"];
+            database: components["schemas"]["DatabaseOut"];
+            disk: components["schemas"]["DiskOut"];
+            /** Notices */
+            notices: components["schemas"]["NoticeOut"][];
+            phones: components["schemas"]["PhonesOut"];
+            /** Version */
+            version: string;
+            /** Waiting */
+            waiting: components["schemas"]["WaitingOut"][];
         };
         /**
          * Intensity
@@ -3087,6 +4053,26 @@ export interface components {
             qr_svg: string;
             /** Url */
             url: string;
+        };
+        /**
+         * JoinBody
+         * @description The code of a colleague's link, and the password that they choose.
+         */
+        JoinBody: {
+            /** Code */
+            code: string;
+            /** Display Name */
+            display_name: string;
+            /** Password */
+            password: string;
+        };
+        /**
+         * JoinCodeBody
+         * @description The code of a colleague's link.
+         */
+        JoinCodeBody: {
+            /** Code */
+            code: string;
         };
         /**
          * Key
@@ -3331,6 +4317,8 @@ export interface components {
          * @description Who is signed in, and where.
          */
         Me: {
+            /** Must Set Up Second Factor */
+            must_set_up_second_factor: boolean;
             practice: components["schemas"]["PracticeOut"];
             practitioner: components["schemas"]["PractitionerOut"];
         };
@@ -3478,6 +4466,30 @@ export interface components {
             working: string[];
         };
         /**
+         * Named
+         * @description Somebody to choose by.
+         */
+        Named: {
+            /** Id */
+            id: string;
+            /** Name */
+            name: string;
+        };
+        /**
+         * NewPasskey
+         * @description What a browser made, and what its owner calls it.
+         */
+        NewPasskey: {
+            /** Attestation */
+            attestation: string;
+            /** Client Data */
+            client_data: string;
+            /** Id */
+            id: string;
+            /** Name */
+            name: string;
+        };
+        /**
          * NoteOut
          * @description A client's note.
          */
@@ -3491,6 +4503,19 @@ export interface components {
             event_id: string;
             /** Text */
             text: string;
+        };
+        /**
+         * NoticeOut
+         * @description Something to do.
+         */
+        NoticeOut: {
+            /**
+             * Code
+             * @enum {string}
+             */
+            code: "backup_none" | "backup_failed" | "backup_old" | "disk_low" | "kept_aside" | "work_waits" | "address_insecure" | "certificate_unreachable" | "certificate_untrusted" | "certificate_ends" | "database_unverified";
+            /** Urgent */
+            urgent: boolean;
         };
         /**
          * NumberOut
@@ -3514,6 +4539,44 @@ export interface components {
              */
             where: string;
         };
+        /**
+         * OpenSession
+         * @description Where one is signed in: browser and system as codes, ``unknown`` where it did not say.
+         */
+        OpenSession: {
+            /** Browser */
+            browser: string;
+            /** Here */
+            here: boolean;
+            /** Id */
+            id: string;
+            /**
+             * Last Seen At
+             * Format: date-time
+             */
+            last_seen_at: string;
+            /**
+             * Signed In At
+             * Format: date-time
+             */
+            signed_in_at: string;
+            /** System */
+            system: string;
+        };
+        /**
+         * OpenSessions
+         * @description Every place, the one used last first.
+         */
+        OpenSessions: {
+            /** Items */
+            items: components["schemas"]["OpenSession"][];
+        };
+        /**
+         * Outcome
+         * @description What became of it.
+         * @enum {string}
+         */
+        Outcome: "done" | "not_signed_in" | "not_allowed" | "not_found" | "too_many" | "failed";
         /**
          * Overview
          * @description One client whole.
@@ -3766,6 +4829,64 @@ export interface components {
          */
         Paper: "a4" | "letter";
         /**
+         * PasskeyAnswer
+         * @description What a browser's passkey answered to a challenge.
+         */
+        PasskeyAnswer: {
+            /** Authenticator Data */
+            authenticator_data: string;
+            /** Client Data */
+            client_data: string;
+            /** Id */
+            id: string;
+            /** Signature */
+            signature: string;
+        };
+        /**
+         * PasskeyOptions
+         * @description What the browser's call of Web Authentication is given, bytes in URL-safe base 64.
+         */
+        PasskeyOptions: {
+            /** Public Key */
+            public_key: {
+                [key: string]: unknown;
+            };
+        };
+        /**
+         * PasskeyOut
+         * @description A passkey of one's own.
+         */
+        PasskeyOut: {
+            /**
+             * Created At
+             * Format: date-time
+             */
+            created_at: string;
+            /** Id */
+            id: string;
+            /** Last Used At */
+            last_used_at: string | null;
+            /** Name */
+            name: string;
+        };
+        /**
+         * PasskeySignInBody
+         * @description Who signs in without a password.
+         */
+        PasskeySignInBody: {
+            passkey: components["schemas"]["PasskeyAnswer"];
+        };
+        /**
+         * PasswordBody
+         * @description The password there is, and the one there shall be.
+         */
+        PasswordBody: {
+            /** Current */
+            current: string;
+            /** New */
+            new: string;
+        };
+        /**
          * Pause
          * @description Why training paused.
          * @enum {string}
@@ -3807,6 +4928,18 @@ export interface components {
             z?: number | null;
         };
         /**
+         * People
+         * @description The people of the practice, longest there first, and what it asks of them.
+         */
+        People: {
+            /** Items */
+            items: components["schemas"]["Colleague"][];
+            /** Requires Second Factor */
+            requires_second_factor: boolean;
+            /** Waiting */
+            waiting: components["schemas"]["WaitingColleague"][];
+        };
+        /**
          * PersonOut
          * @description A practitioner.
          */
@@ -3822,6 +4955,18 @@ export interface components {
          * @enum {string}
          */
         Phase: "build" | "lighter" | "taper";
+        /**
+         * PhonesOut
+         * @description Clients with a phone, and how many of them were not heard for ``silent_days`` days.
+         */
+        PhonesOut: {
+            /** Clients */
+            clients: number;
+            /** Silent */
+            silent: number;
+            /** Silent Days */
+            silent_days: number;
+        };
         /**
          * PickBody
          * @description One way of doing a movement; its dose is the library's usual one.
@@ -3973,6 +5118,14 @@ export interface components {
             time_zone: string;
         };
         /**
+         * PracticeSecurity
+         * @description What the practice asks of its people.
+         */
+        PracticeSecurity: {
+            /** Requires Second Factor */
+            requires_second_factor: boolean;
+        };
+        /**
          * PractitionerOut
          * @description The person who is signed in.
          */
@@ -3983,6 +5136,7 @@ export interface components {
             email: string;
             /** Id */
             id: string;
+            role: components["schemas"]["Role"];
         };
         /**
          * Prescription
@@ -4165,6 +5319,23 @@ export interface components {
             movement: components["schemas"]["Movement"];
             /** Svg */
             svg: string;
+        };
+        /**
+         * Problem
+         * @description An error (RFC 9457): code is for programs, detail for people; errors names each field.
+         */
+        Problem: {
+            code: string;
+            detail: string;
+            errors?: {
+                code?: string;
+                detail?: string;
+                pointer?: string;
+            }[];
+            instance?: string;
+            status: number;
+            title: string;
+            type: string;
         };
         /**
          * ProblemOut
@@ -4713,6 +5884,14 @@ export interface components {
             text: string;
         };
         /**
+         * RecoveryCodes
+         * @description Codes for paper, shown once. Empty: those there are stay good.
+         */
+        RecoveryCodes: {
+            /** Recovery Codes */
+            recovery_codes: string[];
+        };
+        /**
          * ReferenceOut
          * @description The norm that a result is read beside, in the test's unit.
          */
@@ -4917,6 +6096,38 @@ export interface components {
             season: components["schemas"]["SeasonPlan-Output"];
         };
         /**
+         * RetentionBody
+         * @description Years after archiving, or null: kept until someone decides. It must be said; there is no default.
+         */
+        RetentionBody: {
+            /** Years */
+            years: number | null;
+        };
+        /**
+         * RetentionOut
+         * @description How long records are kept, and what is due.
+         */
+        RetentionOut: {
+            /**
+             * Chosen At
+             * @description null: nobody has chosen yet.
+             */
+            chosen_at: string | null;
+            /** Due */
+            due: components["schemas"]["Due"][];
+            /** Erasures */
+            erasures: components["schemas"]["ErasureOut"][];
+            /**
+             * Names
+             * @description Names of archived clients by id.
+             */
+            names: {
+                [key: string]: string;
+            };
+            /** Years */
+            years: number | null;
+        };
+        /**
          * RetryOut
          * @description Whether an item could be taken now, else why not.
          */
@@ -4969,6 +6180,12 @@ export interface components {
              */
             starts_on: string;
         };
+        /**
+         * Role
+         * @description What a person of the practice may do.
+         * @enum {string}
+         */
+        Role: "owner" | "practitioner" | "read_only";
         /**
          * Row
          * @description One client in the caseload.
@@ -5516,15 +6733,18 @@ export interface components {
         };
         /**
          * SignInBody
-         * @description Who signs in.
+         * @description Who signs in; what they have beside the password in a second try, once it is asked for.
          */
         SignInBody: {
             /** Code */
             code?: string | null;
             /** Email */
             email: string;
+            passkey?: components["schemas"]["PasskeyAnswer"] | null;
             /** Password */
             password: string;
+            /** Recovery Code */
+            recovery_code?: string | null;
         };
         /**
          * SlopesOut
@@ -6082,6 +7302,26 @@ export interface components {
             source: string;
         };
         /**
+         * TotpBegun
+         * @description The secret for an app for codes, shown once; it counts after the first right code.
+         */
+        TotpBegun: {
+            /** Qr Svg */
+            qr_svg: string;
+            /** Secret */
+            secret: string;
+            /** Uri */
+            uri: string;
+        };
+        /**
+         * TotpCode
+         * @description The code that the app shows.
+         */
+        TotpCode: {
+            /** Code */
+            code: string;
+        };
+        /**
          * TrendOut
          * @description The course from the first result to the last, from three results on.
          */
@@ -6139,19 +7379,6 @@ export interface components {
              * @description 0: nothing is kept yet
              */
             version: number;
-        };
-        /** ValidationError */
-        ValidationError: {
-            /** Context */
-            ctx?: Record<string, never>;
-            /** Input */
-            input?: unknown;
-            /** Location */
-            loc: (string | number)[];
-            /** Message */
-            msg: string;
-            /** Error Type */
-            type: string;
         };
         /**
          * Variant
@@ -6238,6 +7465,24 @@ export interface components {
          */
         Verdict: "go" | "adapt" | "defer";
         /**
+         * WaitingColleague
+         * @description Someone who was invited and has not come yet.
+         */
+        WaitingColleague: {
+            /** Display Name */
+            display_name: string;
+            /** Email */
+            email: string;
+            /**
+             * Expires At
+             * Format: date-time
+             */
+            expires_at: string;
+            /** Id */
+            id: string;
+            role: components["schemas"]["Role"];
+        };
+        /**
          * WaitingMark
          * @description Why a phone is not heard yet.
          */
@@ -6246,6 +7491,18 @@ export interface components {
             check_number: string;
             /** Pairing Id */
             pairing_id: string;
+        };
+        /**
+         * WaitingOut
+         * @description A queue of this practice.
+         */
+        WaitingOut: {
+            /** Name */
+            name: string;
+            /** Number */
+            number: number;
+            /** Oldest At */
+            oldest_at: string | null;
         };
         /**
          * WaitingPairing
@@ -6466,6 +7723,25 @@ export interface components {
             starts_on: string;
         };
         /**
+         * Welcome
+         * @description Whose practice a link leads to.
+         */
+        Welcome: {
+            /** Display Name */
+            display_name: string;
+            /** Email */
+            email: string;
+            /** Practice Name */
+            practice_name: string;
+            role: components["schemas"]["Role"];
+        };
+        /**
+         * When
+         * @description When a record is erased: at once, or after days in which that can be taken back.
+         * @enum {string}
+         */
+        When: "now" | "later";
+        /**
          * Withdrawn
          * @description A slip that was taken back; it stays on record and shows nowhere.
          */
@@ -6516,7 +7792,98 @@ export interface components {
             worst_7d: number;
         };
     };
-    responses: never;
+    responses: {
+        /** @description The request cannot be read. */
+        400: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Not signed in. */
+        401: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Not allowed, or from another site. */
+        403: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description There is no such thing in this practice. */
+        404: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Not possible in this state. */
+        409: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Someone else changed it first. */
+        412: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description More bytes than are taken. */
+        413: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Understood, but not acceptable. */
+        422: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Too many tries; Retry-After says when again. */
+        429: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description The database cannot be had for the moment; Retry-After says when again. */
+        503: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+    };
     parameters: never;
     requestBodies: never;
     headers: never;
@@ -6524,6 +7891,468 @@ export interface components {
 }
 export type $defs = Record<string, never>;
 export interface operations {
+    readAccount: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AccountOut"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
+        };
+    };
+    challengeConfirmation: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PasskeyOptions"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
+        };
+    };
+    confirmSession: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ConfirmBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    beginPasskey: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PasskeyOptions"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
+        };
+    };
+    addPasskey: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewPasskey"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecoveryCodes"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    removePasskey: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                passkey_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    changePassword: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PasswordBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    renewRecoveryCodes: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecoveryCodes"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
+        };
+    };
+    listSessions: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OpenSessions"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
+        };
+    };
+    endSessions: {
+        parameters: {
+            query?: {
+                here?: boolean;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    endSession: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                session_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    beginTotp: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TotpBegun"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
+        };
+    };
+    removeTotp: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
+        };
+    };
+    activateTotp: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TotpCode"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecoveryCodes"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    readAudit: {
+        parameters: {
+            query?: {
+                /** @description Only rows with a lower number. */
+                below?: number | null;
+                client_id?: string | null;
+                /** @description A day of the practice's time zone. */
+                day?: string | null;
+                practitioner_id?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AuditPage"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    verifyAudit: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ChainState"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
+        };
+    };
+    exportAuditTable: {
+        parameters: {
+            query?: {
+                client_id?: string | null;
+                day?: string | null;
+                practitioner_id?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": unknown;
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    exportAuditChain: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/x-ndjson": unknown;
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
+        };
+    };
     readCaseload: {
         parameters: {
             query?: never;
@@ -6542,6 +8371,9 @@ export interface operations {
                     "application/json": components["schemas"]["Caseload"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     printClassSheet: {
@@ -6566,15 +8398,12 @@ export interface operations {
                     "application/pdf": unknown;
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listClients: {
@@ -6595,6 +8424,9 @@ export interface operations {
                     "application/json": components["schemas"]["ClientList"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     createClient: {
@@ -6619,15 +8451,12 @@ export interface operations {
                     "application/json": components["schemas"]["ClientOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readClient: {
@@ -6650,15 +8479,11 @@ export interface operations {
                     "application/json": components["schemas"]["ClientOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     updateClient: {
@@ -6687,15 +8512,13 @@ export interface operations {
                     "application/json": components["schemas"]["ClientOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readAdherence: {
@@ -6721,15 +8544,11 @@ export interface operations {
                     "application/json": components["schemas"]["AdherenceOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     recordClearance: {
@@ -6756,22 +8575,22 @@ export interface operations {
                     "application/json": components["schemas"]["ClearanceOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description There is no screening to clear yet. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listDevices: {
@@ -6794,15 +8613,97 @@ export interface operations {
                     "application/json": components["schemas"]["DeviceList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    readErasure: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
                 headers: {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/json": components["schemas"]["ErasureState"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    eraseClient: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ErasureBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ErasureDone"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    keepClient: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     rateActivities: {
@@ -6829,15 +8730,13 @@ export interface operations {
                     "application/json": components["schemas"]["RatingOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     inviteClient: {
@@ -6864,15 +8763,13 @@ export interface operations {
                     "application/json": components["schemas"]["InvitationOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readLoad: {
@@ -6895,15 +8792,11 @@ export interface operations {
                     "application/json": components["schemas"]["LoadOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listMessages: {
@@ -6926,15 +8819,11 @@ export interface operations {
                     "application/json": components["schemas"]["MessageList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     sendMessage: {
@@ -6961,15 +8850,13 @@ export interface operations {
                     "application/json": components["schemas"]["MessageOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readOverview: {
@@ -6992,15 +8879,11 @@ export interface operations {
                     "application/json": components["schemas"]["Overview"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listPrograms: {
@@ -7023,15 +8906,11 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     publishProgram: {
@@ -7061,29 +8940,23 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description The screening asks for a clearance that is not recorded. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            412: components["responses"]["412"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readProgram: {
@@ -7108,15 +8981,11 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     checkProgram: {
@@ -7143,15 +9012,13 @@ export interface operations {
                     "application/json": components["schemas"]["ChecksOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readCurrentProgram: {
@@ -7174,15 +9041,11 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     printSheet: {
@@ -7214,15 +9077,11 @@ export interface operations {
                     "application/pdf": unknown;
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     printSheetWithInvitation: {
@@ -7254,15 +9113,12 @@ export interface operations {
                     "application/pdf": unknown;
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readDraft: {
@@ -7285,15 +9141,11 @@ export interface operations {
                     "application/json": components["schemas"]["DraftOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     saveDraft: {
@@ -7325,22 +9177,14 @@ export interface operations {
                     "application/json": components["schemas"]["DraftOut"];
                 };
             };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            412: components["responses"]["412"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     dropDraft: {
@@ -7361,15 +9205,12 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     layOutTemplate: {
@@ -7396,15 +9237,13 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramContent-Output"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     decideProgressions: {
@@ -7431,29 +9270,31 @@ export interface operations {
                     "application/json": components["schemas"]["Progressed"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description A suggestion is not there any more, or a clearance is needed first. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
             /** @description Another version was published meanwhile. */
             412: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readReadiness: {
@@ -7476,15 +9317,11 @@ export interface operations {
                     "application/json": components["schemas"]["ReadinessOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     signReadiness: {
@@ -7511,29 +9348,60 @@ export interface operations {
                     "application/json": components["schemas"]["SignedNote"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description There is no trip, or go is not possible in this state. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
             /** @description Something has changed since what the signer was shown. */
             412: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
-            /** @description Validation Error */
-            422: {
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    exportRecord: {
+        parameters: {
+            query?: {
+                language?: "en" | "de";
+            };
+            header?: never;
+            path: {
+                client_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The file. */
+            200: {
                 headers: {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/zip": unknown;
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listRefusedEvents: {
@@ -7556,15 +9424,11 @@ export interface operations {
                     "application/json": components["schemas"]["RefusedEventList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     retryRefusedEvent: {
@@ -7588,15 +9452,12 @@ export interface operations {
                     "application/json": components["schemas"]["RetryOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listScreenings: {
@@ -7619,15 +9480,11 @@ export interface operations {
                     "application/json": components["schemas"]["ScreeningList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     screenClient: {
@@ -7654,15 +9511,13 @@ export interface operations {
                     "application/json": components["schemas"]["ScreeningOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readSeasonStart: {
@@ -7685,15 +9540,11 @@ export interface operations {
                     "application/json": components["schemas"]["SeasonStart"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     planSeason: {
@@ -7720,13 +9571,21 @@ export interface operations {
                     "application/json": components["schemas"]["SeasonOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
             /** @description It contradicts itself: carries short_by, unit and choices that would help. */
             422: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
+            503: components["responses"]["503"];
         };
     };
     layOutSeason: {
@@ -7753,13 +9612,21 @@ export interface operations {
                     "application/json": components["schemas"]["ProgramContent-Output"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
             /** @description It contradicts itself: carries short_by, unit and choices that would help. */
             422: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
+            503: components["responses"]["503"];
         };
     };
     resumeSeason: {
@@ -7786,13 +9653,21 @@ export interface operations {
                     "application/json": components["schemas"]["Resumption"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
             /** @description It contradicts itself: carries short_by, unit and choices that would help. */
             422: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
+            503: components["responses"]["503"];
         };
     };
     listSuggestions: {
@@ -7815,15 +9690,11 @@ export interface operations {
                     "application/json": components["schemas"]["Suggestions"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readClientTests: {
@@ -7846,15 +9717,11 @@ export interface operations {
                     "application/json": components["schemas"]["ClientTests"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     recordTest: {
@@ -7881,15 +9748,13 @@ export interface operations {
                     "application/json": components["schemas"]["ResultOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readTimeline: {
@@ -7917,15 +9782,11 @@ export interface operations {
                     "application/json": components["schemas"]["Timeline"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readTrip: {
@@ -7948,15 +9809,11 @@ export interface operations {
                     "application/json": components["schemas"]["TripOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     saveTrip: {
@@ -7986,22 +9843,14 @@ export interface operations {
                     "application/json": components["schemas"]["TripOut"];
                 };
             };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            412: components["responses"]["412"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     removeTrip: {
@@ -8025,22 +9874,13 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            412: components["responses"]["412"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readDemand: {
@@ -8063,15 +9903,11 @@ export interface operations {
                     "application/json": components["schemas"]["DemandOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readRoute: {
@@ -8103,22 +9939,13 @@ export interface operations {
                     "application/json": components["schemas"]["ReadingOut"];
                 };
             };
-            /** @description More bytes than are taken. */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     revokeDevice: {
@@ -8141,15 +9968,12 @@ export interface operations {
                     "application/json": components["schemas"]["DeviceOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     succeedDevice: {
@@ -8170,6 +9994,10 @@ export interface operations {
                     "application/json": components["schemas"]["SuccessorOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     listDrawings: {
@@ -8204,15 +10032,9 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listExercises: {
@@ -8247,15 +10069,11 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readExercise: {
@@ -8292,15 +10110,12 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listAlternatives: {
@@ -8332,15 +10147,12 @@ export interface operations {
                     "application/json": components["schemas"]["AlternativesOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     drawExercise: {
@@ -8384,15 +10196,10 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readPoses: {
@@ -8420,15 +10227,11 @@ export interface operations {
                     "application/json": components["schemas"]["StartOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     createOwnExercise: {
@@ -8453,22 +10256,21 @@ export interface operations {
                     "application/json": components["schemas"]["OwnOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
             /** @description The name is taken, or there are too many. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readOwnExercise: {
@@ -8491,15 +10293,11 @@ export interface operations {
                     "application/json": components["schemas"]["OwnOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     changeOwnExercise: {
@@ -8529,29 +10327,23 @@ export interface operations {
                     "application/json": components["schemas"]["OwnOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description The name is taken, or there are too many. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            412: components["responses"]["412"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     archiveOwnExercise: {
@@ -8581,29 +10373,23 @@ export interface operations {
                     "application/json": components["schemas"]["OwnOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description The name is taken, or there are too many. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Someone else changed it first. */
-            412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            412: components["responses"]["412"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     previewExercise: {
@@ -8628,22 +10414,21 @@ export interface operations {
                     "application/json": components["schemas"]["PreviewOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
             /** @description Too many previews; with Retry-After. */
             429: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
             };
+            503: components["responses"]["503"];
         };
     };
     listFlags: {
@@ -8667,15 +10452,10 @@ export interface operations {
                     "application/json": components["schemas"]["FlagList"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     decideFlag: {
@@ -8702,15 +10482,13 @@ export interface operations {
                     "application/json": components["schemas"]["Decided"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     withdrawRating: {
@@ -8733,15 +10511,12 @@ export interface operations {
                     "application/json": components["schemas"]["Withdrawn"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     readHistory: {
@@ -8762,6 +10537,10 @@ export interface operations {
                     "application/json": components["schemas"]["History"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     listen: {
@@ -8780,6 +10559,9 @@ export interface operations {
                 };
                 content?: never;
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     readMe: {
@@ -8800,6 +10582,9 @@ export interface operations {
                     "application/json": components["schemas"]["Me"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     listWaitingPairings: {
@@ -8820,6 +10605,9 @@ export interface operations {
                     "application/json": components["schemas"]["WaitingPairings"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     pairPhone: {
@@ -8844,15 +10632,11 @@ export interface operations {
                     "application/json": components["schemas"]["PairingOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     confirmPairing: {
@@ -8879,15 +10663,13 @@ export interface operations {
                     "application/json": components["schemas"]["DeviceOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     refusePairing: {
@@ -8910,15 +10692,343 @@ export interface operations {
                     "application/json": components["schemas"]["DeviceOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    inviteColleague: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ColleagueBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
                 headers: {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/json": components["schemas"]["ColleagueLink"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    withdrawColleague: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                colleague_invitation_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    listPeople: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["People"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
+        };
+    };
+    joinPractice: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["JoinBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Me"];
+                };
+            };
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    changeColleague: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                practitioner_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ColleagueChange"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Colleague"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    resetSecondFactor: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                practitioner_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Colleague"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    changePracticeSecurity: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PracticeSecurity"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PracticeSecurity"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    readInstallation: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["InstallationOut"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
+        };
+    };
+    readWelcome: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["JoinCodeBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Welcome"];
+                };
+            };
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    exportOwnRecord: {
+        parameters: {
+            query?: {
+                language?: "en" | "de";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/zip": unknown;
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    readRetention: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RetentionOut"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
+        };
+    };
+    setRetention: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RetentionBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RetentionOut"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listScreeningQuestions: {
@@ -8939,6 +11049,10 @@ export interface operations {
                     "application/json": components["schemas"]["QuestionList"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     signIn: {
@@ -8963,15 +11077,69 @@ export interface operations {
                     "application/json": components["schemas"]["Me"];
                 };
             };
-            /** @description Validation Error */
-            422: {
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    challengeSignIn: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["ChallengeBody"] | null;
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            201: {
                 headers: {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/json": components["schemas"]["PasskeyOptions"];
                 };
             };
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    signInWithPasskey: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PasskeySignInBody"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Me"];
+                };
+            };
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     signOut: {
@@ -8990,6 +11158,9 @@ export interface operations {
                 };
                 content?: never;
             };
+            400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     listSources: {
@@ -9010,6 +11181,10 @@ export interface operations {
                     "application/json": components["schemas"]["Sources"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            503: components["responses"]["503"];
         };
     };
     sync: {
@@ -9034,15 +11209,12 @@ export interface operations {
                     "application/json": components["schemas"]["SyncOut"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listTemplates: {
@@ -9063,6 +11235,9 @@ export interface operations {
                     "application/json": components["schemas"]["TemplateList"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     createTemplate: {
@@ -9087,22 +11262,21 @@ export interface operations {
                     "application/json": components["schemas"]["TemplateOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
             /** @description Another template has that name. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     deleteTemplate: {
@@ -9123,22 +11297,21 @@ export interface operations {
                 };
                 content?: never;
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description It comes with the program. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     updateTemplate: {
@@ -9165,22 +11338,22 @@ export interface operations {
                     "application/json": components["schemas"]["TemplateOut"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
             /** @description Another template has that name. */
             409: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
-            };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
                 content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     listTests: {
@@ -9201,6 +11374,9 @@ export interface operations {
                     "application/json": components["schemas"]["TestList"];
                 };
             };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            503: components["responses"]["503"];
         };
     };
     withdrawTest: {
@@ -9223,15 +11399,12 @@ export interface operations {
                     "application/json": components["schemas"]["Withdrawn"];
                 };
             };
-            /** @description Validation Error */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HTTPValidationError"];
-                };
-            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
         };
     };
     isAlive: {
@@ -9254,6 +11427,8 @@ export interface operations {
                     };
                 };
             };
+            400: components["responses"]["400"];
+            503: components["responses"]["503"];
         };
     };
     readMetrics: {
@@ -9272,6 +11447,8 @@ export interface operations {
                 };
                 content?: never;
             };
+            400: components["responses"]["400"];
+            503: components["responses"]["503"];
         };
     };
     isReady: {
@@ -9294,6 +11471,8 @@ export interface operations {
                     };
                 };
             };
+            400: components["responses"]["400"];
+            503: components["responses"]["503"];
         };
     };
 }

@@ -209,4 +209,26 @@ describe('two pages of different builds', () => {
     await turns();
     expect(closed.mock.contexts).toEqual(opened);
   });
+
+  it('an open that comes after it was given up holds nobody else up', async () => {
+    const older = indexedDB.open('steadfoot', 1);
+    await new Promise((resolve) => (older.onsuccess = resolve));
+    const real = IDBFactory.prototype.open;
+    vi.spyOn(IDBFactory.prototype, 'open').mockImplementationOnce(function (this: IDBFactory, name) {
+      return real.call(this, name, 2);
+    });
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+    const settled = expect(new Database().read(async () => 1)).rejects.toThrow(Blocked);
+    for (let turn = 0; turn < 20; turn += 1) await new Promise((resolve) => setImmediate(resolve));
+    await vi.advanceTimersByTimeAsync(OPEN_WITHIN_MS + 1);
+    await settled;
+    vi.useRealTimers();
+    older.result.close();
+    const newer = indexedDB.open('steadfoot', 3);
+    let blocked = false;
+    newer.onblocked = () => (blocked = true);
+    await new Promise((resolve) => (newer.onsuccess = resolve));
+    expect(blocked).toBe(false);
+    newer.result.close();
+  });
 });

@@ -13,6 +13,7 @@ const GZIP_FROM_BYTES = 4 * 1024;
 export type Outcome =
   | { kind: 'reply'; reply: Reply }
   | { kind: 'revoked' }
+  | { kind: 'erased' }
   | { kind: 'waiting' }
   /** Too much at once. With a `code` the practice itself says that it cannot read this as it is, however often it comes. */
   | { kind: 'smaller'; code: string | null }
@@ -80,7 +81,8 @@ async function outcomeOf(response: Response, nowMs: number): Promise<Outcome> {
   if (response.status === 500) return code === 'internal' ? { kind: 'fault' } : later;
   if (response.status === 400 || response.status === 422) return code === null ? later : { kind: 'smaller', code };
   if (code === 'pairing-not-confirmed') return { kind: 'waiting' };
-  return response.status === 401 && code !== null ? { kind: 'revoked' } : later;
+  if (response.status !== 401 || code === null) return later;
+  return { kind: code === 'record-erased' ? 'erased' : 'revoked' };
 }
 
 async function get<T>(fetch: Fetch, path: string, token: string, read: (text: string) => T | null): Promise<T | null> {

@@ -43,11 +43,11 @@ describe('pairing codes', () => {
 });
 
 describe('batches', () => {
-  const log = Array.from({ length: 450 }, (_, i) => ({ ...entry(i + 1), seq: i + 1 }));
+  const log = Array.from({ length: 1250 }, (_, i) => ({ ...entry(i + 1), seq: i + 1 }));
   it('hold at most the limit and begin after what is held', () => {
-    expect(nextBatch(log, 0).map((event) => event.seq)).toEqual(log.slice(0, 200).map((event) => event.seq));
-    expect(nextBatch(log, 440)).toHaveLength(10);
-    expect(nextBatch(log, 450)).toEqual([]);
+    expect(nextBatch(log, 0).map((event) => event.seq)).toEqual(log.slice(0, 500).map((event) => event.seq));
+    expect(nextBatch(log, 1240)).toHaveLength(10);
+    expect(nextBatch(log, 1250)).toEqual([]);
   });
   it('hold at most 256 kB, but always one', () => {
     const heavy = log.map((event) => ({ ...event, body: { text: 'ü'.repeat(50_000) } }));

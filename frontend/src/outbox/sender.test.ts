@@ -16,13 +16,13 @@ beforeEach(async () => {
 });
 
 describe('sending', () => {
-  it('brings every entry once, in batches of at most 200, packed', async () => {
-    await phone.log(1, 450);
+  it('brings every entry once, in batches of at most 500, packed', async () => {
+    await phone.log(1, 1050);
     await phone.send();
-    expect([...practice.stored.keys()]).toEqual(ids(1, 450));
-    expect(practice.calls.map((call) => call.seqs.length)).toEqual([200, 200, 50]);
+    expect([...practice.stored.keys()]).toEqual(ids(1, 1050));
+    expect(practice.calls.map((call) => call.seqs.length)).toEqual([500, 500, 50]);
     expect(practice.calls.every((call) => call.gzip)).toBe(true);
-    expect(await phone.acknowledged()).toBe(450);
+    expect(await phone.acknowledged()).toBe(1050);
     expect(phone.connections.at(-1)).toBe('ready');
   });
 

@@ -9,7 +9,7 @@ import { callSuccessor, callSync, type Fetch, type Outcome } from './http';
 import { readAll, storeReply, succeedDevice, type Device, type Phone } from './log';
 import { applyReply, backoff, BATCH_EVENTS, halved, nextBatch, standIn, type Reply } from './sync';
 
-export type Connection = 'unpaired' | 'waiting' | 'revoked' | 'ready' | 'unreachable';
+export type Connection = 'unpaired' | 'waiting' | 'revoked' | 'erased' | 'ready' | 'unreachable';
 
 export interface Surroundings {
   fetch: Fetch;
@@ -189,7 +189,7 @@ export class Sender {
   }
 
   #failed(outcome: Exclude<Outcome, { kind: 'reply' }>): number {
-    if (outcome.kind === 'revoked') return this.#say('revoked', Infinity);
+    if (outcome.kind === 'revoked' || outcome.kind === 'erased') return this.#say(outcome.kind, Infinity);
     if (outcome.kind === 'waiting') return this.#say('waiting', WAITING_POLL_MS * (0.5 + this.around.random()));
     this.#failures += 1;
     const atLeast = outcome.kind === 'later' ? outcome.retryAfterMs : 0;

@@ -1,7 +1,8 @@
 /** What to send and what a reply means. Pure: no clock, no storage, no network. */
 import type { Event } from './events';
 
-export const BATCH_EVENTS = 200;
+/** As many as the practice takes in one call. */
+export const BATCH_EVENTS = 500;
 export const BATCH_BYTES = 256 * 1024;
 
 export interface RefusedItem {

@@ -7,8 +7,10 @@ import { startUnits } from '../shared/units';
 import { startLanguage } from '../shared/words/mechanism';
 import { startLive } from './api/live';
 import { startSession } from './api/session';
+import { takeJoinCode } from './people/join';
 import { App } from './shell/App';
 
+takeJoinCode();
 startRouter('/desk');
 startTheme();
 startUnits();

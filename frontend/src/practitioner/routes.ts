@@ -1,12 +1,16 @@
 import type { Route } from '../shared/router';
+import { AccountPage } from './account/AccountPage';
 import { CaseloadPage } from './caseload/CaseloadPage';
 import { ClientsPage } from './clients/ClientsPage';
 import { EditClientPage } from './clients/EditClientPage';
 import { NewClientPage } from './clients/NewClientPage';
 import { PhonesPage } from './clients/PhonesPage';
+import { custodyRoutes } from './custody/routes';
 import { editorRoutes } from './editor/routes';
 import { NotFound } from './NotFound';
+import { PeoplePage } from './people/PeoplePage';
 import { PersonPage } from './person/PersonPage';
+import { InstallationPage } from './installation/InstallationPage';
 import { LoadPage } from './load/LoadPage';
 import { ReadinessPage } from './readiness/ReadinessPage';
 import { SeasonPage } from './season/SeasonPage';
@@ -28,9 +32,13 @@ export const routes: readonly Route[] = [
   { path: '/clients/:id/load', page: LoadPage, title: () => t('loadTitle') },
   { path: '/clients/:id/readiness', page: ReadinessPage, title: () => t('rdyTitle') },
   { path: '/clients/:id/season', page: SeasonPage, title: () => t('seaTitle') },
+  { path: '/account', page: AccountPage, title: () => t('accTitle') },
+  { path: '/practice/people', page: PeoplePage, title: () => t('pplTitle') },
   { path: '/sources', page: SourcesPage, title: () => t('sourcesTitle') },
   { path: '/clients/:id/tests', page: TestsPage, title: () => t('tstTitle') },
   { path: '/clients/:id/trip', page: TripPage, title: () => t('trpTitle') },
+  { path: '/practice/status', page: InstallationPage, title: () => t('insTitle') },
+  ...custodyRoutes,
   ...editorRoutes,
 ];
 export const otherwise: Route = { path: '/', page: NotFound, title: () => t('notFoundTitle') };

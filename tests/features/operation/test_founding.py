@@ -1,10 +1,14 @@
-"""``steadfoot practice create``: the first practice and practitioner, or a clear word why not."""
+"""``steadfoot practice``: the first practice and practitioner, and letting in again who lost a way in."""
 
 from pathlib import Path
 
+import pyotp
 import pytest
+from fastapi.testclient import TestClient
 
-from tests.builders import PASSWORD
+from steadfoot.app import create_app
+from steadfoot.core.settings import Settings
+from tests.builders import API, PASSWORD
 from tests.sync.server import command
 
 pytestmark = pytest.mark.server
@@ -34,3 +38,23 @@ def test_what_cannot_be_is_said_in_words(tmp_path: Path, words: tuple[str, ...],
     done = command(tmp_path / "data", "practice", "create", "Thornwater", *words, stdin=stdin)
     assert (done.returncode, "Traceback" in done.stderr) == (1, False)
     assert said in done.stderr.replace("\n", " ")
+
+
+def test_who_cannot_get_in_any_more_is_let_in_again_by_who_runs_the_server(tmp_path: Path) -> None:
+    folder, email = tmp_path / "data", "maren@thornwater.example"
+    command(folder, "practice", "create", "Thornwater", "--email", email, stdin=f"{PASSWORD}\n")
+    app = create_app(Settings(data_dir=folder, public_url="https://steadfoot.test"))
+    desk = TestClient(app, base_url="https://testserver")
+    assert desk.post(f"{API}/sign-in", json={"email": email, "password": PASSWORD}).status_code == 200
+    secret = desk.post(f"{API}/account/totp").json()["secret"]
+    desk.post(f"{API}/account/totp/activations", json={"code": pyotp.TOTP(secret).now()})
+    new = "seven lakes and one pass"
+    assert "signed out everywhere" in command(folder, "practice", "set-password", email, stdin=f"{new}\n").stdout
+    assert desk.get(f"{API}/me").status_code == 401
+    body = {"email": email, "password": new}
+    assert desk.post(f"{API}/sign-in", json=body).json()["code"] == "second-factor-needed"
+    assert command(folder, "practice", "reset-second-factor", email).returncode == 0
+    assert desk.post(f"{API}/sign-in", json=body).status_code == 200
+    unknown = command(folder, "practice", "reset-second-factor", "nobody@thornwater.example")
+    assert (unknown.returncode, "Nobody signs in" in unknown.stderr) == (1, True)
+    app.state.database.close()

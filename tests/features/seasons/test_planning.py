@@ -90,6 +90,12 @@ def test_numbers_and_fields_that_cannot_be_are_refused(house, client_id, more, c
     assert refused(house, client_id, **more)["code"] == code
 
 
+@pytest.mark.parametrize("trip_on", ["2026-06-02", "2026-06-11", "2027-07-11"])
+def test_a_trip_out_of_reach_is_told_in_words(house, client_id, trip_on):
+    text = refused(house, client_id, trip_on=trip_on)["detail"]
+    assert text == "The trip has to begin after the season does, and within 365 days of it."
+
+
 def resumed(house, client_id, status=200, **more):
     body = {"season": season_plan(), "reason": "illness", "since": "2026-06-25", "resume_on": "2026-07-06", **more}
     return house.post(f"{PLANS.format(client_id)}/resumptions", body, status)

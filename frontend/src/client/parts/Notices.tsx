@@ -6,6 +6,7 @@ import { sharedWaits } from '../walkfile/shared';
 import { firstName } from '../phone';
 import { attempt } from '../session/actions';
 import { t } from '../words';
+import { Later } from './Later';
 
 /** What stands in the way of keeping or sending. Nothing when nothing does. */
 export function Notices() {
@@ -24,6 +25,7 @@ export function Notices() {
           <div class="row"><Button small onClick={() => void attempt(tryAgain)}>{t('tryAgain')}</Button></div>
         </section>
       )}
+      {connection.value === 'erased' && <Later load={() => import('../screens/me/erased')} />}
       {connection.value === 'revoked' && (
         <section class="sheet">
           <h2>{t('removedTitle')}</h2>

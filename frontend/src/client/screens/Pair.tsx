@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { connection, device, gone, sendNow, samePerson, type Device } from '../../outbox';
+import { Dialog } from '../../shared/Dialog';
 import { Button } from '../../shared/form/Button';
 import { navigate } from '../../shared/router';
 import { BackLink, Screen } from '../parts/Screen';
@@ -50,17 +51,22 @@ function Confirm({ fresh, onDeclined }: { fresh: Device; onDeclined: () => void 
   const known = device.value;
   const [problem, setProblem] = useState<string | null>(null);
   const yes = () => accept().then(() => navigate(sharedWaits.value ? '/walk' : '/', { replace: true }), (error: unknown) => setProblem(failureWords(error)));
+  const [sure, setSure] = useState(false);
   const no = () => putAway().then(onDeclined);
   return (
     <Screen
       title={t('pairWith')}
-      foot={<div class="stack"><Button kind="main" wide onClick={() => void yes()}>{t('pairAccept')}</Button><Button wide onClick={() => void no()}>{t('pairDecline')}</Button></div>}
+      foot={<div class="stack"><Button kind="main" wide onClick={() => void yes()}>{t('pairAccept')}</Button><Button wide onClick={() => setSure(true)}>{t('pairDecline')}</Button></div>}
     >
       <p class="who">{t('pairWho', who(fresh))}</p>
       {known && !samePerson(known, fresh) && <p class="urgent">{t('alreadyOther', { client: who(known).client })}</p>}
       <p class="trouble" role="alert">{problem}</p>
       <StorageTrouble />
       <WhatItIs />
+      <Dialog open={sure} title={t('pairSure')} onClose={() => setSure(false)}>
+        <p>{t('pairSureText')}</p>
+        <div class="foot"><Button kind="main" onClick={() => setSure(false)}>{t('pairSureNo')}</Button><Button onClick={() => void no()}>{t('pairSureYes')}</Button></div>
+      </Dialog>
     </Screen>
   );
 }

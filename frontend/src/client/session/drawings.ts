@@ -131,6 +131,7 @@ export function watchDrawings(): void {
   const next = () => void (last = last.then(keep));
   const goOn = () => void (last = last.then((more) => (more && mayGoOn() ? keep() : more)));
   let known: string | null | undefined;
+  let due = false;
   effect(() => {
     const id = program.value?.id ?? null;
     if (id === known) return; // a sync that brought something else
@@ -138,8 +139,12 @@ export function watchDrawings(): void {
     next();
   });
   effect(() => {
-    if (nothingWaits.value) goOn();
+    if (!nothingWaits.value) return;
+    if (due) next();
+    else goOn();
+    due = false;
   });
-  addEventListener('online', next);
+  // Check-ins that waited for this network have the link to themselves first.
+  addEventListener('online', () => (nothingWaits.value ? next() : (due = true)));
   link?.addEventListener('change', goOn);
 }

@@ -7,6 +7,8 @@ export interface Problem {
   code: string;
   detail?: string;
   errors?: readonly { pointer: string; code: string; detail: string }[];
+  /** How a second factor can be shown, where one is needed. */
+  ways?: readonly ('code' | 'passkey' | 'recovery_code')[];
 }
 
 export type Failure =

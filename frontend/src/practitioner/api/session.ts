@@ -1,5 +1,7 @@
 /** Who is signed in. When the session ends, the page stays as it is behind the sign-in form: nothing typed is lost. */
 import { signal } from '@preact/signals';
+import { askPasskey, askPassword, signInChallenge, type Shown } from './account';
+import { showPasskey } from './passkeys';
 import { failureFrom, request, whenSignedOut, type Failure } from './request';
 import type { Me } from './types';
 import { forgetAll, refreshAll } from './resource';
@@ -24,7 +26,13 @@ export async function startSession(): Promise<void> {
   }
 }
 
-function take(person: Me): void {
+/** Ask again who is signed in, and as what: after a second factor was set up. */
+export async function refreshMe(): Promise<void> {
+  me.value = (await request<Me>('GET', '/me')).data;
+}
+
+/** Someone is signed in from now on. */
+export function take(person: Me): void {
   // Another person at the same desk must not find the first one's words.
   if (me.value && me.value.practitioner.id !== person.practitioner.id) forgetEverything();
   me.value = person;
@@ -32,14 +40,29 @@ function take(person: Me): void {
   refreshAll();
 }
 
-/** Sign in; answers what went wrong, null when all is well. */
-export async function signIn(email: string, password: string): Promise<Failure | null> {
+/** Sign in; answers what went wrong, null when all is well. That a second factor is asked for is a problem that names the ways. */
+export async function signIn(email: string, password: string, shown: Shown = {}): Promise<Failure | null> {
   try {
-    take((await request<Me>('POST', '/sign-in', { body: { email, password } })).data);
+    take(await askPassword(email, password, shown));
     return null;
   } catch (error) {
     return failureFrom(error);
   }
+}
+
+/**
+ * Sign in with a passkey alone.
+ * @throws PasskeyFailed, RequestFailed
+ */
+export async function signInWithPasskey(): Promise<void> {
+  take(await askPasskey(await showPasskey(await signInChallenge())));
+}
+
+/** Forget who was signed in, once the server has ended the session. */
+export function leave(): void {
+  forgetEverything();
+  me.value = null;
+  session.value = 'out';
 }
 
 /** End the session here and on the server; answers what went wrong, null when all is well. */
@@ -50,9 +73,7 @@ export async function signOut(): Promise<Failure | null> {
     const failure = failureFrom(error);
     if (failure.kind !== 'signed_out') return failure; // still signed in: say so rather than pretend
   }
-  forgetEverything();
-  me.value = null;
-  session.value = 'out';
+  leave();
   return null;
 }
 

@@ -75,6 +75,7 @@ export type Suggestions = Read<Schemas['Suggestions'], { items: Suggestion[]; de
 export type Choice = Schemas['Choice'];
 export type Progressed = Schemas['Progressed'];
 export type Work = Schemas['WorkOut'];
+export type Installation = Schemas['InstallationOut'];
 export type Sources = Schemas['Sources'];
 
 export type ScreeningQuestions = Schemas['QuestionList'];

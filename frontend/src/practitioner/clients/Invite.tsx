@@ -29,7 +29,7 @@ function InPerson({ invitation, person }: { invitation: Invitation; person: Pers
   return (
     <>
       <p>{t('codeScan')}</p>
-      <div class="qr" role="img" aria-label={t('codeQr')} dangerouslySetInnerHTML={{ __html: invitation.qr_svg }} />
+      <img class="qr" alt={t('codeQr')} src={`data:image/svg+xml,${encodeURIComponent(invitation.qr_svg)}`} />
       <p>{t('codeOr', { url: new URL(invitation.url).origin + new URL(invitation.url).pathname })}</p>
       <p class="code tnum">{invitation.code}</p>
       <p>{t('codeOnce')} {t('codeUntil', { time: moment(invitation.expires_at, person.time_zone) })} <span class="tnum" role="timer">{t('codeLeft', { minutes: Math.floor(left / 60), seconds })}</span></p>

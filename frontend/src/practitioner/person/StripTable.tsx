@@ -52,7 +52,7 @@ export function StripTable({ overview }: { overview: Overview }) {
   return (
     <details>
       <summary>{t('sameAsTable')}</summary>
-      <div class="scroll" tabIndex={0} role="group" aria-label={t('stripTitle')}>
+      <div class="table-scroll wide" tabIndex={0} role="group" aria-label={t('stripTitle')}>
         <table class="plain">
           <thead><tr>{COLUMNS.map((column) => <th key={column} scope="col">{t(column)}</th>)}</tr></thead>
           <tbody>

@@ -1,8 +1,12 @@
 import { Button } from '../../shared/form/Button';
 import { Pages } from '../../shared/router';
 import { me, session, startSession } from '../api/session';
+import { AccountPage } from '../account/AccountPage';
+import { JoinPage } from '../people/JoinPage';
+import { joining } from '../people/join';
 import { otherwise, routes } from '../routes';
 import { t } from '../words';
+import { Confirm } from './Confirm';
 import { Shell } from './Shell';
 import { Ended } from './Ended';
 import { SignIn } from './SignIn';
@@ -19,6 +23,7 @@ function Unreachable() {
 
 export function App() {
   const state = session.value;
+  if (joining.value) return <JoinPage code={joining.value} />;
   if (state === 'asking') return <main class="sign-in"><p role="status">{t('opening')}</p></main>;
   if (state === 'unreachable') return <Unreachable />;
   if (state === 'out') return <SignIn ended={false} />;
@@ -26,8 +31,9 @@ export function App() {
   return (
     <>
       <Shell key={me.value?.practitioner.id}>
-        <Pages routes={routes} otherwise={otherwise} />
+        {me.value?.must_set_up_second_factor ? <AccountPage /> : <Pages routes={routes} otherwise={otherwise} />}
       </Shell>
+      <Confirm />
       {state === 'ended' && <Ended />}
     </>
   );

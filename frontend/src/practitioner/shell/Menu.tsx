@@ -1,10 +1,12 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { Button } from '../../shared/form/Button';
 import { Select } from '../../shared/form/Field';
+import { Link } from '../../shared/router';
 import { setTheme, theme } from '../../shared/theme';
 import { setUnitSystem, unitSystem } from '../../shared/units';
 import { LANGUAGES, language, setLanguage, type Language } from '../../shared/words/mechanism';
 import { me, signOut } from '../api/session';
+import { c } from '../custody/words';
 import { say } from '../parts/status';
 import { t } from '../words';
 
@@ -34,7 +36,19 @@ function useClosing() {
   return element;
 }
 
-/** Language, light, units and the way out. */
+/** `onGo`: a link changes the page, not the menu. */
+function MenuLinks({ onGo }: { onGo: () => void }) {
+  return (
+    <p class="menu-links" onClick={onGo}>
+      <Link to="/account">{t('accTitle')}</Link>
+      {me.value?.practitioner.role === 'owner' && <Link to="/practice/people">{t('pplTitle')}</Link>}
+      {me.value?.practitioner.role === 'owner' && <Link to="/practice/audit">{c('auditTitle')}</Link>}
+      <Link to="/practice/records">{c('retTitle')}</Link>
+    </p>
+  );
+}
+
+/** Language, light, units, one's account and the way out. */
 export function Menu() {
   const element = useClosing();
   return (
@@ -46,6 +60,7 @@ export function Menu() {
           options={[{ value: 'system', label: t('themeSystem') }, { value: 'light', label: t('themeLight') }, { value: 'dark', label: t('themeDark') }]} />
         <Select label={t('unitsLabel')} value={unitSystem.value} onChange={setUnitSystem}
           options={[{ value: 'metric', label: t('unitsMetric') }, { value: 'us', label: t('unitsUs') }]} />
+        {me.value && !me.value.must_set_up_second_factor && <MenuLinks onGo={() => element.current && (element.current.open = false)} />}
         {me.value && <Button small onClick={() => void leave()}>{t('signOut')}</Button>}
       </div>
     </details>

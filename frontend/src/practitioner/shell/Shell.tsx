@@ -50,15 +50,16 @@ export function Shell({ children }: { children: ComponentChildren }) {
       <a class="skip" href="#content" onClick={skip}>{t('skipToContent')}</a>
       <header class="bar">
         <b>{practice?.name}</b>
-        <Nav />
+        {!me.value?.must_set_up_second_factor && <Nav />}
         <span class="spacer" />
         {practice && <Now zone={practice.time_zone} />}
         <Menu />
       </header>
       <MapEdge />
       <StatusLine />
+      {me.value?.practitioner.role === 'read_only' && <aside class="read-only soft note" aria-label={t('role_read_only')}><p>{t('accReadOnly')}</p></aside>}
       <div id="content">{children}</div>
-      <footer class="foot-line soft note"><p>{t('emergencyNote')}</p><p><Link to="/sources">{t('sourcesTitle')}</Link></p></footer>
+      <footer class="foot-line soft note"><p>{t('emergencyNote')}</p><p><Link to="/sources">{t('sourcesTitle')}</Link></p><p><Link to="/practice/status">{t('insTitle')}</Link></p></footer>
     </div>
   );
 }

@@ -1,13 +1,19 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { Button } from '../../shared/form/Button';
 import { Field } from '../../shared/form/Field';
 import { MapEdge } from '../../shared/marks/marks';
-import { signIn } from '../api/session';
+import { signInChallenge, type Way } from '../api/account';
+import { passkeysWork } from '../api/passkeys';
+import { signIn, signInWithPasskey } from '../api/session';
 import type { Failure } from '../api/request';
 import { ErrorSummary, type FieldErrors } from '../parts/ErrorSummary';
 import { failureWords } from '../parts/failureWords';
 import { t } from '../words';
 import { Menu } from './Menu';
+import { passkeyWords, ShowFactor } from './ShowFactor';
+
+/** Whose password was right, and what they can show besides. */
+interface Known { email: string; password: string; ways: readonly Way[] }
 
 function missing(email: string, password: string): FieldErrors {
   const errors: FieldErrors = {};
@@ -24,7 +30,26 @@ function refusal(failure: Failure): string {
   return failureWords(failure);
 }
 
-function Form() {
+function ByPasskey() {
+  const [error, setError] = useState('');
+  const go = async () => {
+    setError('');
+    try {
+      await signInWithPasskey();
+    } catch (thrown) {
+      setError(passkeyWords(thrown));
+    }
+  };
+  return (
+    <div class="by-passkey">
+      <p class="soft">{t('signInOr')}</p>
+      <Button onClick={() => void go()}>{t('signInPasskey')}</Button>
+      <div role="alert">{error && <p class="error">{error}</p>}</div>
+    </div>
+  );
+}
+
+function Form({ onKnown }: { onKnown: (known: Known) => void }) {
   const [email, setEmail] = useState('');
   const [password, setPassword] = useState('');
   const [shown, setShown] = useState(false);
@@ -42,6 +67,7 @@ function Form() {
     const failure = await signIn(email.trim(), password);
     setBusy(false);
     if (!failure) return;
+    if (failure.kind === 'problem' && failure.problem.ways) return onKnown({ email: email.trim(), password, ways: failure.problem.ways });
     setErrors({ [failure.kind === 'problem' && failure.problem.status === 401 ? 'password' : 'email']: refusal(failure) });
     setAttempt(attempt + 2);
   };
@@ -58,16 +84,39 @@ function Form() {
   );
 }
 
+function Second({ known: { email, password, ways }, onBack }: { known: Known; onBack: () => void }) {
+  return (
+    <>
+      <p role="status">{t('secText')}</p>
+      <ShowFactor ways={ways} challenge={() => signInChallenge({ email, password })} onShow={(shown) => signIn(email, password, shown)} button={t('signInButton')} />
+      <p class="soft note">{t('secLost')}</p>
+      <p><Button small kind="quiet" onClick={onBack}>{t('secBack')}</Button></p>
+    </>
+  );
+}
+
+/** Back at the first step the focus is where one types first. */
+function useFocusBack(step: 'first' | 'second') {
+  const before = useRef(step);
+  useEffect(() => {
+    if (before.current === 'second' && step === 'first') document.querySelector<HTMLInputElement>('.sign-in input[name=email]')?.focus();
+    before.current = step;
+  }, [step]);
+}
+
 /** `ended`: the page one was on waits behind this form, as it was. */
 export function SignIn({ ended }: { ended: boolean }) {
+  const [known, setKnown] = useState<Known | null>(null);
+  useFocusBack(known ? 'second' : 'first');
   return (
     <>
       <header class="bar"><b>{t('appName')}</b><span class="spacer" /><Menu /></header>
       <MapEdge />
       <main class="sign-in">
-        <h1 id="sign-in-title">{ended ? t('signInEndedTitle') : t('signInTitle')}</h1>
-        {ended && <p>{t('signInEndedText')}</p>}
-        <Form />
+        <h1 id="sign-in-title">{known ? t('secTitle') : ended ? t('signInEndedTitle') : t('signInTitle')}</h1>
+        {ended && !known && <p>{t('signInEndedText')}</p>}
+        {known ? <Second known={known} onBack={() => setKnown(null)} /> : <Form onKnown={setKnown} />}
+        {!known && passkeysWork() && <ByPasskey />}
         <p class="soft note">{t('emergencyNote')}</p>
       </main>
     </>

@@ -1,0 +1,39 @@
+import type { ComponentChildren } from 'preact';
+import { Dialog } from '../../shared/Dialog';
+import { Button } from '../../shared/form/Button';
+import { confirmed } from '../api/confirm';
+import { FailureLine } from '../parts/status';
+import { useWrite } from '../parts/useWrite';
+import { t } from '../words';
+
+interface Props {
+  open: boolean;
+  title: string;
+  button: string;
+  onClose: () => void;
+  write: () => Promise<unknown>;
+  onDone: () => void;
+  children: ComponentChildren;
+}
+
+function Body({ button, onClose, write, onDone, children }: Omit<Props, 'open' | 'title'>) {
+  const { busy, failure, run } = useWrite();
+  const go = async () => {
+    const done = await run(async () => (await confirmed(write), true));
+    if (!done) return;
+    onClose();
+    onDone();
+  };
+  return (
+    <>
+      <p>{children}</p>
+      <FailureLine failure={failure} />
+      <div class="foot"><Button small kind="main" onClick={() => void go()}>{busy ? t('saving') : button}</Button> <Button small onClick={onClose}>{t('cancel')}</Button></div>
+    </>
+  );
+}
+
+/** Asks before something that cannot be taken back by a tap. */
+export function Ask({ open, title, ...rest }: Props) {
+  return <Dialog open={open} title={title} onClose={rest.onClose}>{open && <Body {...rest} />}</Dialog>;
+}

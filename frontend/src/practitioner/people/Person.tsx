@@ -1,0 +1,58 @@
+import { useState } from 'preact/hooks';
+import { dayShort, today } from '../../shared/dates';
+import { Button } from '../../shared/form/Button';
+import { Select } from '../../shared/form/Field';
+import { changeColleague, resetSecondFactor, type Colleague, type Role } from '../api/account';
+import { me } from '../api/session';
+import { say } from '../parts/status';
+import { Ask } from '../account/Ask';
+import { t } from '../words';
+import { roleOptions } from './roles';
+
+type Change = { kind: 'role'; role: Role } | { kind: 'disable' } | { kind: 'enable' } | { kind: 'reset' };
+
+/** What is asked, done and said for each change. */
+function sayings(person: Colleague, change: Change) {
+  const name = person.display_name;
+  if (change.kind === 'reset') {
+    return { title: t('pplResetTitle'), text: t('pplResetText', { name }), button: t('pplReset'), done: t('pplResetDone', { name }), write: () => resetSecondFactor(person.id) };
+  }
+  if (change.kind === 'role') {
+    const role = t(`role_${change.role}`);
+    const text = t('pplRoleText', { role, text: t(`roleText_${change.role}`) });
+    return { title: t('pplRoleTitle', { name }), text, button: t('save'), done: t('pplRoleDone', { name, role }), write: () => changeColleague(person.id, { role: change.role }) };
+  }
+  const disabled = change.kind === 'disable';
+  return {
+    title: disabled ? t('pplDisableTitle', { name }) : t('pplEnable'),
+    text: disabled ? t('pplDisableText', { name }) : name,
+    button: disabled ? t('pplDisable') : t('pplEnable'),
+    done: t(disabled ? 'pplDisabledDone' : 'pplEnabledDone', { name }),
+    write: () => changeColleague(person.id, { disabled }),
+  };
+}
+
+/** One person of the practice, and what an owner may change about them. */
+export function Person({ person, onChanged }: { person: Colleague; onChanged: () => void }) {
+  const [change, setChange] = useState<Change | null>(null);
+  const { display_name: name, disabled_at: since } = person;
+  const own = person.id === me.value?.practitioner.id;
+  const zone = me.value?.practice.time_zone ?? 'UTC';
+  const told = [own && t('pplYou'), person.email, t(person.second_factor ? 'pplFactorYes' : 'pplFactorNo'), since && t('pplDisabled', { date: dayShort(today(new Date(since), zone)) })];
+  const asked = change && sayings(person, change);
+  const done = () => {
+    if (asked) say(asked.done);
+    onChanged();
+  };
+  return (
+    <li>
+      <b>{name}</b>
+      <span class="soft">{told.filter(Boolean).join(' · ')}</span>
+      <Select label={t('pplRole', { name })} value={person.role} options={roleOptions()} onChange={(role) => role !== person.role && setChange({ kind: 'role', role })} />
+      {!own && person.second_factor && <Button small aria-label={t('pplResetNamed', { name })} onClick={() => setChange({ kind: 'reset' })}>{t('pplReset')}</Button>}
+      {!own && !since && <Button small aria-label={t('pplDisableNamed', { name })} onClick={() => setChange({ kind: 'disable' })}>{t('pplDisable')}</Button>}
+      {since && <Button small aria-label={t('pplEnableNamed', { name })} onClick={() => setChange({ kind: 'enable' })}>{t('pplEnable')}</Button>}
+      <Ask open={asked !== null} title={asked?.title ?? ''} button={asked?.button ?? ''} onClose={() => setChange(null)} write={asked?.write ?? (async () => undefined)} onDone={done}>{asked?.text}</Ask>
+    </li>
+  );
+}

@@ -1,0 +1,185 @@
+"""Makes requests for one operation: by its schema, against its schema, and from a body that is in order, spoiled."""
+
+from dataclasses import dataclass
+from typing import Any
+from urllib.parse import quote, urlencode
+
+import httpx
+from hypothesis import strategies as st
+from schemathesis import GenerationMode
+from schemathesis.core import NotSet
+from schemathesis.schemas import APIOperation
+
+from steadfoot.core.ids import uuid7
+from tests.conftest import START
+from tests.features.checkins.bodies import FULLEST, LEAST
+from tests.features.trips.files import gpx, track
+from tests.made_up.spoiling import KILLERS, RAW_BODIES, as_text, encoded, spoiled
+from tests.made_up.world import World
+
+HOST = "https://testserver"
+_KINDS = [*LEAST.items(), *FULLEST.items()]
+_QUERY = {
+    "variant": ["rail"],
+    "key": ["up"],
+    "form": ["still", "moving"],
+    "view": ["side"],
+    "status": ["open"],
+    "from": ["2026-06-01"],
+    "to": ["2026-06-30"],
+    "limit": ["5"],
+    "order": ["newest"],
+    "cursor": ["1"],
+    "session": ["s1"],
+    "paper": ["a4", "letter"],
+    "large": ["true"],
+    "language": ["de"],
+    "days": ["2"],
+    "cut_km": ["4"],
+}
+
+
+@dataclass(frozen=True)
+class Made:
+    """A request before it is known who asks it."""
+
+    method: str
+    url: str
+    headers: dict[str, str]
+    content: bytes
+    moved: bool
+    """The path no longer has the pattern of its operation."""
+
+    def by(self, proof: dict[str, str]) -> httpx.Request:
+        """Answer the request of somebody."""
+        said = {name: value for name, value in self.headers.items() if name.lower() not in ("cookie", "authorization")}
+        headers = [(name.encode(), value.encode("latin-1")) for name, value in {**said, **proof}.items()]
+        return httpx.Request(self.method, self.url, headers=headers, content=self.content)
+
+    def __str__(self) -> str:
+        return f"{self.method} {self.url[:200]} {self.headers} {self.content[:400]!r}"
+
+
+@st.composite
+def _path(draw: st.DrawFn, ask: "Ask", made_up: dict[str, Any], calm: bool) -> tuple[str, bool]:
+    path, moved = ask.operation.path, False
+    for one in ask.operation.path_parameters:
+        real = ask.real(one.name)
+        keep = real and (calm or draw(st.integers(0, 9)) < 8)
+        text = as_text(draw(st.sampled_from(real)) if keep else made_up.get(one.name, draw(KILLERS)))
+        moved = moved or not text or "/" in text or text in (".", "..")
+        path = path.replace(f"{{{one.name}}}", quote(text, safe=""))
+    return path, moved
+
+
+@st.composite
+def _query(draw: st.DrawFn, operation: APIOperation, calm: bool) -> list[tuple[str, str]]:
+    pairs = []
+    for one in operation.query:
+        for _ in range(1 if calm else draw(st.sampled_from([0, 1, 1, 2]))):
+            ready = st.sampled_from(_QUERY.get(one.name, ["1"]))
+            pairs.append((one.name, as_text(draw(ready if calm or draw(st.booleans()) else KILLERS))))
+    if draw(st.integers(0, 4)) == 0:
+        pairs.append((as_text(draw(st.text(max_size=5))), as_text(draw(KILLERS))))
+    return pairs
+
+
+@st.composite
+def _headers(draw: st.DrawFn, operation: APIOperation, calm: bool) -> dict[str, str]:
+    names = ["accept-language", "x-forwarded-for", "accept", *([] if calm else [one.name for one in operation.headers])]
+    usual = st.sampled_from(["*", '"v1"', '"1"', '"0"', "0", "", '"', "W/", "é" * 20, "a" * 50, "1" * 41])
+    found = draw(st.lists(st.sampled_from(names), max_size=2, unique=True))
+    return {name: _latin(draw(usual | KILLERS)) for name in found}
+
+
+@st.composite
+def _sync_body(draw: st.DrawFn) -> Any:
+    """A batch after the furnished phone's own entries, of kinds that are there."""
+    kinds = draw(st.lists(st.sampled_from(_KINDS), min_size=1, max_size=3))
+    events = [
+        {"id": uuid7(START), "seq": 4 + place, "kind": kind, "recorded_at": "2026-06-10T09:00:00+02:00", "body": body}
+        for place, (kind, body) in enumerate(kinds)
+    ]
+    return {"cursor": 0, "events": events}
+
+
+@st.composite
+def _route(draw: st.DrawFn, calm: bool) -> bytes:
+    whole = gpx(track(length_m=2000), track(length_m=1000, heights=False))
+    at = draw(st.integers(0, len(whole)))
+    return whole if calm else draw(st.sampled_from([whole[:at], whole[:at] + b"&#0;" + whole[at:]]))
+
+
+@st.composite
+def _content(draw: st.DrawFn, ask: "Ask", calm: bool) -> tuple[bytes, str]:
+    types = [one.media_type for one in ask.operation.body]
+    if not types:
+        return (b"", "") if calm else (draw(st.sampled_from(RAW_BODIES)), "application/json")
+    if not calm and draw(st.integers(0, 7)) == 0:
+        return draw(st.sampled_from(RAW_BODIES)), draw(st.sampled_from([*types, "text/plain", "", "x", "a/b;c=d"]))
+    if ask.name == "readRoute":
+        return draw(_route(calm)), types[0]
+    ready = draw(_sync_body()) if ask.name == "sync" else ask.world.bodies.get(ask.name, {})
+    return encoded(ready if calm else draw(spoiled(ready))), types[0]
+
+
+@st.composite
+def _spoiled(draw: st.DrawFn, ask: "Ask") -> Made:
+    """A request in order (one of three), or with a few of its parts spoiled."""
+    calm = draw(st.integers(0, 2)) == 0
+    path, moved = draw(_path(ask, {}, calm))
+    content, media_type = draw(_content(ask, calm))
+    headers = {**draw(_headers(ask.operation, calm)), **({"content-type": media_type} if media_type else {})}
+    return Made(ask.method, _url(path, draw(_query(ask.operation, calm))), headers, content, moved)
+
+
+@st.composite
+def _by_schema(draw: st.DrawFn, ask: "Ask", mode: GenerationMode) -> Made:
+    case = draw(ask.operation.as_strategy(generation_mode=mode))
+    path, moved = draw(_path(ask, dict(case.path_parameters or {}), False))
+    pairs = [(k, as_text(v)) for k, found in (case.query or {}).items() for v in _each(found)]
+    headers = {name: _latin(value) for name, value in (case.headers or {}).items()}
+    body = b"" if isinstance(case.body, NotSet) else case.body
+    content = body if isinstance(body, bytes) else encoded(body)
+    if case.media_type:
+        headers["content-type"] = case.media_type
+    return Made(ask.method, _url(path, pairs), headers, content, moved)
+
+
+def _url(path: str, pairs: list[tuple[str, str]]) -> str:
+    return f"{HOST}{path}?{urlencode(pairs)}" if pairs else HOST + path
+
+
+def _each(value: Any) -> list[Any]:
+    return value if isinstance(value, list) else [value]
+
+
+def _latin(value: Any) -> str:
+    return "".join(letter for letter in as_text(value) if " " <= letter <= "ÿ" and letter != "\x7f")[:2000]
+
+
+@dataclass(frozen=True)
+class Ask:
+    """What requests are made for."""
+
+    world: World
+    operation: APIOperation
+    name: str
+
+    @property
+    def method(self) -> str:
+        """The method, as it is sent."""
+        return str(self.operation.method).upper()
+
+    def real(self, name: str) -> list[str]:
+        """Answer ids that are there, for one parameter of the path."""
+        fits = self.world.clients.get(self.name) if name == "client_id" else None
+        return [fits] if fits else self.world.ids.get(name, [])
+
+    def requests(self) -> st.SearchStrategy[Made]:
+        """Answer requests of every sort: half begin with one in order, since those reach deepest."""
+        ways = [_spoiled(self)] * 2 + [_by_schema(self, GenerationMode.POSITIVE)]
+        operation = self.operation
+        if operation.body or operation.query or operation.path_parameters or operation.headers:
+            ways.append(_by_schema(self, GenerationMode.NEGATIVE))
+        return st.one_of(ways)

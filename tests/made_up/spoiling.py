@@ -1,0 +1,103 @@
+"""Values that have felled servers, and ways to put them into a request that is otherwise in order."""
+
+import copy
+import json
+from typing import Any
+
+from hypothesis import strategies as st
+
+DEEP = 100_000
+_WORDS: list[Any] = [
+    *(
+        "",
+        " ",
+        "x" * 5000,
+        "\x00",
+        "a\x00b",
+        "\ud800",
+        "\udfff\ud800",
+        "💥" * 200,
+        "\u202eabc",
+        "\ufeff",
+        "é",
+        "e\u0301",
+    ),
+    *(
+        "../../etc/passwd",
+        "' OR 1=1 --",
+        "%s%n{0}",
+        "${jndi:ldap://x}",
+        "<script>alert(1)</script>",
+        "\r\nX: y",
+        "=1+1",
+    ),
+    *("null", "true", "NaN", "-1", "1e999", "0x10", "١٢", "9" * 400),
+]
+_NUMBERS: list[Any] = [
+    *(0, -1, -0.0, 2**31, 2**53 + 1, 2**63 - 1, 2**63, -(2**63) - 1, 2**64, 10**400, 10**4999, 1e308, 5e-324, 0.1),
+    *(float("inf"), float("-inf"), float("nan")),
+]
+_TIMES = [
+    *("0001-01-01", "9999-12-31", "2026-02-30", "2026-06-31", "0000-00-00", "10000-01-01", "2026-W24-3", "2026-06-10"),
+    *("0001-01-01T00:00:00+14:00", "9999-12-31T23:59:59.999999-14:00", "2026-06-10T08:00:00", "2026-06-10T25:61:61Z"),
+    *("2026-06-10T08:00:00+99:99", "2026-03-29T02:30:00+01:00", "1e12", "253402300800"),
+]
+_SHAPES: list[Any] = [
+    None,
+    True,
+    False,
+    [],
+    {},
+    [[]],
+    {"": ""},
+    {"__proto__": {"x": 1}},
+    [None] * 1000,
+    {"a": {"b": []}},
+]
+KILLERS = st.sampled_from([*_WORDS, *_NUMBERS, *_TIMES, *_SHAPES]) | st.text(max_size=30) | st.integers() | st.floats()
+RAW_BODIES = [
+    *(b"", b" ", b"{", b"null", b"[]", b'"text"', b"\xff\xfe\x00", b"\xef\xbb\xbf{}", b"{'a': 1}", b"1e999", b"NaN"),
+    *(b"[" * DEEP, b'{"a":' * DEEP, b'{"a":1,"a":2}', b'{"a":' + b"9" * 5000 + b"}", b'"\\ud800"', b"\x1f\x8b\x08\x00"),
+    *(b"a=1&b=2", b"<x/>", b'<!DOCTYPE x [<!ENTITY a "b">]><gpx>&a;</gpx>'),
+]
+_places = tuple[list[str | int], Any]
+
+
+def _leaves(value: Any, way: tuple[Any, ...] = ()) -> list[tuple[Any, ...]]:
+    """Answer the way to everything inside a JSON value, containers too."""
+    inside = value.items() if isinstance(value, dict) else enumerate(value) if isinstance(value, list) else ()
+    return [way] + [found for key, part in inside for found in _leaves(part, (*way, key))]
+
+
+def _put(value: Any, way: tuple[Any, ...], new: Any) -> Any:
+    if not way:
+        return new
+    value[way[0]] = _put(value[way[0]], way[1:], new)
+    return value
+
+
+@st.composite
+def spoiled(draw: st.DrawFn, body: Any) -> Any:
+    """A JSON value with none, one or two places of it changed for the worse, or an unknown field more."""
+    made = copy.deepcopy(body)
+    for _ in range(draw(st.sampled_from([0, 0, 1, 1, 1, 2]))):
+        ways = [way for way in _leaves(made) if way]
+        if ways:
+            made = _put(made, draw(st.sampled_from(ways)), draw(KILLERS))
+    if isinstance(made, dict) and draw(st.integers(0, 9)) == 0:
+        made[draw(st.text(max_size=8))] = draw(KILLERS)
+    return made
+
+
+def encoded(value: Any) -> bytes:
+    """JSON as Python writes it: half pairs as escapes, and numbers that are none by their names."""
+    try:
+        return json.dumps(value).encode()
+    except ValueError:  # more digits than Python writes
+        return b'{"a":' + b"9" * 5000 + b"}"
+
+
+def as_text(value: Any) -> str:
+    """A value as it stands in an address."""
+    text = value if isinstance(value, str) else encoded(value).decode()
+    return text.encode("utf-8", "replace").decode()[:6000]
