@@ -119,7 +119,7 @@ STORAGE_AND_SHELL = {
     ),
     "5.4": Fault(
         "replies of other sites fill the phone",
-        ("tests/features/core/test_edge.py::test_every_reply_carries_the_headers_that_protect_a_browser",),
+        ("tests/features/core/test_headers.py::test_files_of_the_apps_say_what_they_are_and_how_long_they_hold",),
         "Cannot happen: the content policy lets the app ask nobody but its own server.",
     ),
     "5.5": Fault(

@@ -113,7 +113,7 @@ SENDING = {
         "the practice or the app is upgraded while entries wait",
         (
             "tests/features/checkins/test_released_events.py::"
-            "test_every_entry_ever_released_is_taken_word_for_word_also_after_the_practice_was_upgraded_under_it",
+            "test_a_phone_whose_practice_was_upgraded_from_the_first_schema_meanwhile_is_refused_nothing",
             "tests/features/checkins/test_released_events.py::"
             "test_every_field_and_every_word_that_an_entry_may_have_was_recorded",
             "frontend/src/outbox/released.test.ts::keeps its queue word for word, counts on, and sends it",
@@ -159,7 +159,7 @@ SENDING = {
         (
             f"{_STORAGE}::"
             "test_months_without_a_signal_are_received_whole_once_and_while_they_are_sent_a_tap_is_still_saved",
-            f"{_SENDER}::brings every entry once, in batches of at most 200, packed",
+            f"{_SENDER}::brings every entry once, in batches of at most 500, packed",
             f"{_SENDER}::halves a batch that is too large until it fits",
         ),
         "In the run with 1,000 entries; python -m tests.bench.long_silence does it with 5,000 and measures.",

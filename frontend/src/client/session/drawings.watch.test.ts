@@ -1,10 +1,9 @@
 import { signal } from '@preact/signals';
 import { expect, it, vi } from 'vitest';
 
-const saved = signal(3);
-const received = signal(3);
+const waitingSince = signal<string | null>(null);
 vi.mock('../../outbox', () => ({
-  savedCount: saved, receivedCount: received, olderPrograms: signal([]), program: signal({ id: 'v1', content: { sessions: [] }, exercises: [] }),
+  waitingSince, olderPrograms: signal([]), program: signal({ id: 'v1', content: { sessions: [] }, exercises: [] }),
 }));
 
 it('drawings are asked for after the check-ins that waited for the network have gone', async () => {
@@ -19,12 +18,12 @@ it('drawings are asked for after the check-ins that waited for the network have 
   const { watchDrawings } = await import('./drawings');
   watchDrawings();
   await settled();
-  saved.value = 5;
+  waitingSince.value = '2026-11-25T10:00:00.000+00:00';
   asked.length = 0;
   occasions.get('online')!();
   await settled();
   expect(asked).toEqual([]);
-  received.value = 5;
+  waitingSince.value = null;
   await settled();
   expect(asked).toEqual(['/api/v1/drawings']);
 });
