@@ -37,7 +37,9 @@ step "stores and sync on PostgreSQL" \
   tests/features/checkins/test_refused.py tests/features/checkins/test_retries.py \
   tests/features/checkins/test_timeline.py tests/features/monitoring/test_flags.py \
   tests/features/monitoring/test_rebuild.py tests/features/monitoring/test_progression_decisions.py \
+  tests/features/audit/test_chain.py tests/features/custody/test_erase.py \
   tests/features/operation/test_schema.py tests/features/programs/test_publish.py \
   tests/features/programs/test_drafts_and_templates.py tests/features/trips/test_trip.py \
-  tests/sync/test_order.py tests/sync/test_transactions.py tests/sync/test_commit.py
+  tests/sync/test_order.py tests/sync/test_transactions.py tests/sync/test_commit.py \
+  tests/sync/test_together.py tests/sync/test_due.py
 summary

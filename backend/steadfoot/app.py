@@ -74,7 +74,6 @@ async def _life(app: FastAPI) -> AsyncIterator[None]:
     with suppress(asyncio.CancelledError):
         await worker
     app.state.pulse.close()
-    app.state.gathering.close()
     app.state.gallery.close()
     app.state.studio.close()
     app.state.database.close()

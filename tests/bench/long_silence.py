@@ -1,4 +1,4 @@
-"""Ninety days without a signal, 5,000 entries, then a network: how long until all are received, and whether taps stay quick.
+"""Ninety days without a signal, 5,000 entries, then a network: how long until all are received, how quick a tap is.
 
     python -m tests.bench.long_silence [--entries 5000] [--slower 4]
 
@@ -10,7 +10,6 @@ import tempfile
 from collections.abc import Iterator
 from contextlib import ExitStack
 from dataclasses import dataclass
-from datetime import timedelta
 from pathlib import Path
 from statistics import quantiles
 from typing import Any
@@ -124,6 +123,13 @@ def _cold_starts(
             yield page.evaluate(FIRST_STONE)
 
 
+def _tell(found: Drain, ids: list[str]) -> None:
+    twice, taps, tasks = len(ids) - len(set(ids)), found.taps_ms, found.long_tasks_ms
+    print(f"received after {found.seconds:.1f} s; {len(ids)} entries at the practice, {twice} twice")
+    print(f"tap to saved meanwhile ({len(taps)} taps): p95 {_p95(taps):.0f} ms, longest {max(taps):.0f}")
+    print(f"tasks over 50 ms: {len(tasks)}, longest {max(tasks, default=0):.0f} ms")
+
+
 def main() -> None:
     """Run it once and print what it came to."""
     words = argparse.ArgumentParser(description=__doc__)
@@ -154,15 +160,8 @@ def main() -> None:
             print(f"tap to saved before, offline: p95 {_p95(taps):.0f} ms")
             found = drain(page, total + 16, given.slower)
             used = page.evaluate("navigator.storage.estimate().then((found) => found.usage)")
-        ids = received_ids(server, client_id)
-        print(
-            f"received after {found.seconds:.1f} s; {len(ids)} entries at the practice, {len(ids) - len(set(ids))} twice"
-        )
-        print(
-            f"tap to saved meanwhile ({len(found.taps_ms)} taps): p95 {_p95(found.taps_ms):.0f} ms, longest {max(found.taps_ms):.0f}"
-        )
-        print(f"tasks over 50 ms: {len(found.long_tasks_ms)}, longest {max(found.long_tasks_ms, default=0):.0f} ms")
-        print(f"storage used by the app, all of it: {used / 1e6:.1f} MB; {timedelta(days=DAYS).days} days")
+        _tell(found, received_ids(server, client_id))
+        print(f"storage used by the app, all of it: {used / 1e6:.1f} MB")
 
 
 if __name__ == "__main__":

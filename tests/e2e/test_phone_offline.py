@@ -27,6 +27,8 @@ ROUNDS, LONGEST_WAIT_MS = 5, 300
 PORTAL = b"<!doctype html><title>Hut Wi-Fi</title><h1>Please sign in</h1>"
 HOP_BY_HOP = {"connection", "transfer-encoding", "content-length", "content-encoding", "date", "server"}
 
+NO_COPY = {"cache-control": "no-store"}
+
 
 @dataclass
 class Between:
@@ -39,6 +41,8 @@ class Between:
     """Path to the body to answer in the place of the practice's."""
     change: Callable[[dict[str, Any]], dict[str, Any]] | None = None
     """What becomes of a sync call's body on its way."""
+    is_remembered: bool = True
+    """False: the browser is told to keep no copy of what passes."""
 
     def link(self, link: str) -> str:
         """Answer a pairing link that leads through here."""
@@ -72,7 +76,7 @@ class _Passing(BaseHTTPRequestHandler):
         headers["Content-Length"] = str(len(body))
         found = self.http.request(self.command, self.path, content=body, headers=headers)
         kept = {name: value for name, value in found.headers.items() if name.lower() not in HOP_BY_HOP}
-        self._answer(found.status_code, kept, found.content)
+        self._answer(found.status_code, kept if self.between.is_remembered else kept | NO_COPY, found.content)
 
     def _answer(self, status: int, headers: dict[str, str], body: bytes) -> None:
         self.send_response(status)

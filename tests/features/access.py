@@ -11,10 +11,10 @@ import pytest
 from fastapi import FastAPI
 from fastapi.testclient import TestClient
 
-from steadfoot.core.ids import uuid7
-from steadfoot.identity.tables import Passkey
 from tests.builders import API, HOST, PASSWORD, House, Phone, circuit, content, season_plan, trip
 from tests.conftest import START
+from tests.features.access_roles import security_ids
+from tests.features.document import Operation, operations
 from tests.features.exercises.own import STANDING, own_body
 
 OPEN, BY_COOKIE, BY_PHONE, BY_EITHER = "open", "cookie", "phone", "either"
@@ -147,48 +147,6 @@ POLICY: dict[str, tuple[str, str]] = {
 }
 
 _NO_PASSKEY = {"id": "AAAA", "client_data": "AAAA", "authenticator_data": "AAAA", "signature": "AAAA"}
-OWNERS_ONLY = {
-    "listPeople",
-    "inviteColleague",
-    "withdrawColleague",
-    "changeColleague",
-    "resetSecondFactor",
-    "changePracticeSecurity",
-    "readAudit",
-    "verifyAudit",
-    "exportAuditTable",
-    "exportAuditChain",
-    "eraseClient",
-    "keepClient",
-    "setRetention",
-    "readInstallation",
-}
-OWN_ACCOUNT = {
-    "confirmSession",
-    "challengeConfirmation",
-    "changePassword",
-    "beginTotp",
-    "activateTotp",
-    "removeTotp",
-    "renewRecoveryCodes",
-    "beginPasskey",
-    "addPasskey",
-    "removePasskey",
-    "endSession",
-    "endSessions",
-}
-"""What everyone may do to their own account, in whatever role."""
-STORES_NOTHING = {
-    "checkProgram",
-    "layOutSeason",
-    "layOutTemplate",
-    "planSeason",
-    "previewExercise",
-    "printClassSheet",
-    "readRoute",
-    "resumeSeason",
-}
-"""Asked by POST, but only computed: a person who may only read may ask."""
 
 _WELL = {
     "regular_activity": True,
@@ -254,26 +212,6 @@ def bodies() -> dict[str, Any]:
     }
 
 
-@dataclass(frozen=True)
-class Operation:
-    """One method of one path."""
-
-    name: str
-    method: str
-    path: str
-
-
-def operations(app: FastAPI) -> list[Operation]:
-    methods = {"get", "post", "put", "patch", "delete"}
-    paths = app.openapi()["paths"]
-    return [
-        Operation(operation["operationId"], method.upper(), path)
-        for path, found in paths.items()
-        for method, operation in found.items()
-        if method in methods
-    ]
-
-
 @dataclass
 class Practice:
     """A practice whose every text is marked, with the ids that its paths need."""
@@ -287,30 +225,6 @@ class Practice:
         path = operation.path.format(**self.ids)
         body = None if operation.method == "GET" else bodies().get(operation.name)
         return http.request(operation.method, path, json=body, headers=headers)
-
-
-def _security_ids(house: House, colleague_id: str) -> dict[str, str]:
-    """Answer ids of a session, a link, a colleague, and of a passkey of that colleague."""
-    link = {"email": f"ada@{MARKER.lower()}.example", "display_name": MARKER, "role": "practitioner"}
-    row = Passkey(
-        id=uuid7(house.clock()),
-        practice_id=house.practice_id,
-        practitioner_id=colleague_id,
-        credential_id="AAAA",
-        public_key="",
-        sign_count=0,
-        name=MARKER,
-        created_at=house.clock(),
-        last_used_at=None,
-    )
-    with house.app.state.database.write() as session:
-        session.add(row)
-    return {
-        "session_id": house.get("/account/sessions")["items"][0]["id"],
-        "colleague_invitation_id": house.post("/practice/invitations", link)["id"],
-        "practitioner_id": colleague_id,
-        "passkey_id": row.id,
-    }
 
 
 @pytest.fixture
@@ -344,7 +258,7 @@ def furnished(house: House) -> Practice:
     waiting = visitor.post(f"{API}/pairings", json={"code": house.invite(client_id, "link")["code"]}).json()
     flag = house.get("/flags")["items"][0]
     colleague = house.colleague("practitioner", f"lia@{MARKER.lower()}.example")
-    owner = _security_ids(house, colleague.practitioner_id)
+    owner = security_ids(house, colleague.practitioner_id, MARKER)
     ids = {
         "client_id": client_id,
         "device_id": phone.device_id,

@@ -11,15 +11,13 @@ from tests.builders import House
 from tests.features.access import (
     BY_COOKIE,
     BY_EITHER,
-    OWN_ACCOUNT,
-    OWNERS_ONLY,
-    STORES_NOTHING,
     Operation,
     Practice,
     named,
     operations,
     practice,
 )
+from tests.features.access_roles import OWN_ACCOUNT, OWNERS_ONLY, STORES_NOTHING
 
 __all__ = ["practice"]
 _ENDLESS = "listen"

@@ -1,4 +1,4 @@
-"""Random histories of phones, practitioners and a server (decision 0017): nothing is lost, doubled or told elsewhere."""
+"""Random histories of phones, practitioners and a server (decision 0017): nothing lost, doubled or told elsewhere."""
 
 import os
 

@@ -35,6 +35,10 @@ _REFUSED: Final[Mapping[int, Outcome]] = {
 ABOUT_NOBODY: Final = frozenset(
     (
         "readMe",
+        "readAccount",
+        "listSessions",
+        "listPeople",
+        "readInstallation",
         "listen",
         "listScreeningQuestions",
         "listTests",

@@ -15,7 +15,7 @@ from steadfoot.core.texts import canonical
 
 HIGHEST_SEQ = 2**31 - 1
 """The highest number that every database's integer column holds; a phone would need 60 years at one a second."""
-_AT_HAND = "The phone could not send this entry. The whole of it is on the phone, where it can be sent again or saved as a file."
+_AT_HAND = "The phone could not send this entry. It is whole on the phone, to be sent again or saved as a file."
 _YEARS = range(1970, 2201)
 NOT_SENT = "not-sent"
 _STAND_IN = frozenset({"not_sent", "bytes"})

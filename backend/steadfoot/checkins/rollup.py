@@ -9,6 +9,7 @@ from sqlmodel import Session
 
 from steadfoot.checkins import screenings, store
 from steadfoot.checkins.fold import Fact, fold_session, pain_row, planned_day, session_key, withdrawn_ids
+from steadfoot.identity import service as identity
 
 _WITHDRAWALS = ("entry_withdrawn",)
 
@@ -71,7 +72,8 @@ def _refresh_pain(
 
 
 def rebuild(session: Session, practice_id: str, client_id: str) -> None:
-    """Drop a client's derived rows and make them again from the events."""
+    """Drop a client's derived rows and make them again from the events; nothing is due afterwards."""
+    identity.lock_client(session, practice_id, client_id)
     store.remove_due(session, practice_id, client_id)
     facts = [store.fact_of(event) for event in store.events(session, practice_id, client_id)]
     taken_back = withdrawn_ids(facts)

@@ -2,7 +2,6 @@
 
 import asyncio
 from collections.abc import Callable, Sequence
-from concurrent.futures import ThreadPoolExecutor
 from typing import Generic, TypeVar
 from weakref import WeakKeyDictionary
 
@@ -23,15 +22,14 @@ class _Queue(Generic[T, R]):
 class Gathering(Generic[T, R]):
     """Collects calls while earlier ones are under way; nobody waits for company.
 
-    ``work`` answers a result or an exception for each call, in their order. It runs in a thread of its own: one from
-    the pool of requests could be held by those who wait for the lock that it holds.
+    ``work`` answers a result or an exception for each call, in their order. It runs in the event loop's own threads:
+    those of the pool of requests may all be held by some that wait for the lock that it has.
     """
 
     def __init__(self, work: Callable[[Sequence[T]], Sequence[R | Exception]], turns: Turns, at_most: int) -> None:
         self._work = work
         self._turns = turns
         self._at_most = at_most
-        self._thread = ThreadPoolExecutor(1, "gathering")
         self._queues: WeakKeyDictionary[asyncio.AbstractEventLoop, _Queue[T, R]] = WeakKeyDictionary()
 
     async def do(self, call: T) -> R:
@@ -54,7 +52,7 @@ class Gathering(Generic[T, R]):
                 async with self._turns.here():
                     taken, queue.waiting = queue.waiting[: self._at_most], queue.waiting[self._at_most :]
                     calls = [call for call, _ in taken]
-                    results = await loop.run_in_executor(self._thread, self._worked, calls)
+                    results = await loop.run_in_executor(None, self._worked, calls)
                 for (_, done), result in zip(taken, results, strict=True):
                     _tell(done, result)
         finally:
@@ -65,10 +63,6 @@ class Gathering(Generic[T, R]):
             return self._work(calls)
         except Exception as error:  # each caller has to hear of it  # noqa: BLE001
             return [error] * len(calls)
-
-    def close(self) -> None:
-        """Let go of the thread."""
-        self._thread.shutdown(wait=False)
 
 
 def _tell(done: "asyncio.Future[R]", result: R | Exception) -> None:

@@ -130,9 +130,16 @@ def _pointer(location: Sequence[int | str]) -> str:
     return "".join("/" + str(step).replace("~", "~0").replace("/", "~1") for step in location)
 
 
+def _said(error: Mapping[str, Any]) -> str:
+    """Answer the reason; of the one that repeats what was sent, what was expected."""
+    if error["type"] == "union_tag_invalid":
+        return f"Must be one of {error['ctx']['expected_tags']}"
+    return str(error["msg"])
+
+
 def field_errors(errors: Sequence[Any]) -> list[dict[str, Any]]:
     """Answer pydantic's errors as pointers with a reason, without the value: it may be health data."""
-    return [{"pointer": _pointer(e["loc"]), "code": e["type"], "detail": e["msg"]} for e in errors]
+    return [{"pointer": _pointer(e["loc"]), "code": e["type"], "detail": _said(e)} for e in errors]
 
 
 def _answer(request: Request, problem: Problem) -> Response:

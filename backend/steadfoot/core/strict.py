@@ -30,7 +30,7 @@ class _Strict(Request):
 
 
 class StrictRoute(APIRoute):
-    """A route whose JSON body has each name once in each object; otherwise the whole call is refused and nothing stored."""
+    """A route whose JSON body has each name once in each object; else the whole call is refused, nothing stored."""
 
     def get_route_handler(self) -> Callable[[Request], Awaitable[Response]]:  # type: ignore[override]
         """Answer what serves a request."""

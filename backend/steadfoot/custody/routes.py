@@ -21,7 +21,7 @@ from steadfoot.custody.schemas import (
     RetentionBody,
     RetentionOut,
 )
-from steadfoot.identity.access import ByDevice, ByKeeper, Now
+from steadfoot.identity.access import ByConfirmed, ByDevice, ByKeeper, Now
 
 router = APIRouter(prefix="/api/v1", tags=["records"])
 Id = Annotated[str | None, Query(pattern=r"^[0-9a-f-]{36}$")]
@@ -58,7 +58,7 @@ def get_chain(access: ByKeeper, session: ReadSession) -> ChainState:
     "/audit/rows.csv", operation_id="exportAuditTable", response_class=StreamingResponse, responses=_file("text/csv")
 )
 def get_table(
-    access: ByKeeper,
+    access: ByConfirmed,
     request: Request,
     practitioner_id: Id = None,
     client_id: Id = None,
@@ -75,7 +75,7 @@ def get_table(
     response_class=StreamingResponse,
     responses=_file("application/x-ndjson"),
 )
-def get_lines(access: ByKeeper, request: Request) -> Response:
+def get_lines(access: ByConfirmed, request: Request) -> Response:
     """The whole chain, a row a line, as an outsider needs it to check it."""
     lines = log_files.chain(request.app.state.database, access.practice_id)
     return StreamingResponse(lines, media_type="application/x-ndjson", headers=_named("access-log.jsonl"))
@@ -93,7 +93,9 @@ def _copy(copy: RecordCopy, language: Language) -> Response:
 @router.get(
     "/clients/{client_id}/record.zip", operation_id="exportRecord", response_class=Response, responses=_file(_ZIP)
 )
-def get_record(client_id: str, access: ByKeeper, session: ReadSession, at: Now, language: Language = "en") -> Response:
+def get_record(
+    client_id: str, access: ByConfirmed, session: ReadSession, at: Now, language: Language = "en"
+) -> Response:
     """Everything that is held of a client, for programs and for people."""
     _COPIES.check(access.practitioner_id)
     return _copy(copy_of(session, access.practice_id, client_id, at), language)
@@ -114,7 +116,7 @@ def get_erasure(client_id: str, access: ByKeeper, session: ReadSession) -> Erasu
 
 @router.post("/clients/{client_id}/erasure", operation_id="eraseClient", status_code=201)
 def post_erasure(
-    client_id: str, body: ErasureBody, access: ByKeeper, session: WriteSession, at: Now, request: Request
+    client_id: str, body: ErasureBody, access: ByConfirmed, session: WriteSession, at: Now, request: Request
 ) -> ErasureDone:
     """Erase a client's record at once, or archive it and erase it later. The person's name confirms it."""
     state = request.app.state

@@ -14,7 +14,6 @@ from steadfoot.identity.cookies import COOKIE, known_key, remember, set_session
 from steadfoot.identity.events import Kind, Someone, refusals_noted, security_event
 from steadfoot.identity.factors import Desk, Proof
 from steadfoot.identity.schemas import Me, PracticeOut, PractitionerOut
-from steadfoot.identity.tables import Practitioner
 
 router = APIRouter(tags=["sign-in"])
 
@@ -45,16 +44,21 @@ def me_of(access: PractitionerAccess) -> Me:
     )
 
 
-def _log_is_of(tried: Practitioner | None, request: Request) -> None:
-    """Whoever tries, the practice whose account it is has it in its log; for an unknown address nobody's."""
-    if tried:
-        set_actor(request, Actor(ActorKind.NOBODY, tried.practice_id, tried.id))
+def _tried(session: ReadSession, request: Request, email: str) -> Someone:
+    """Answer whose address it is: whoever tries, that practice has it in its log; for an unknown address nobody's.
+
+    Asked whoever it is, so that its time tells nothing.
+    """
+    person = store.practitioner_by_email(session, email)
+    if person is None:
+        return Someone()
+    set_actor(request, Actor(ActorKind.NOBODY, person.practice_id, person.id))
+    return Someone(person.practice_id, person.id)
 
 
 def _proof(body: SignInBody, session: ReadSession, desk: ByDesk, request: Request) -> Proof:
     key = known_key(request, body.email)
-    _log_is_of(store.practitioner_by_email(session, body.email), request)
-    with refusals_noted():
+    with refusals_noted(_tried(session, request, body.email)):
         person = service.check_password(session, body.email, body.password, key)
         return factors.check(session, desk, person, body.given(), passkeys.SIGN_IN, key)
 
@@ -67,7 +71,7 @@ def _passkey_proof(body: PasskeySignInBody, session: ReadSession, desk: ByDesk) 
 def _let_in(proof: Proof, session: WriteSession, desk: Desk, request: Request, response: Response) -> Me:
     person = proof.person
     set_actor(request, Actor(ActorKind.PRACTITIONER, person.practice_id, person.id))
-    with refusals_noted():
+    with refusals_noted(Someone(person.practice_id, person.id)):
         factors.spend(session, proof, desk.now)
     token = sessions.open_session(session, person, desk.now, request.headers.get("User-Agent", ""))
     sessions.sign_out(session, request.cookies.get(COOKIE))
@@ -116,7 +120,7 @@ def post_challenge(
     """A challenge for a passkey: of the one whose address and password are given, else of whoever has one."""
     rows, about = [], ""
     if body is not None:
-        with refusals_noted():
+        with refusals_noted(_tried(session, request, body.email)):
             person = service.check_password(session, body.email, body.password, known_key(request, body.email))
         rows, about = list(factor_store.passkeys(session, person)), person.id
     options = passkeys.options_to_show(desk.keyring, desk.site, passkeys.SIGN_IN, about, rows, desk.now)

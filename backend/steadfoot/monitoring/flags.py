@@ -119,11 +119,13 @@ def standings_of(session: Session, practice_id: str, client_id: str | None = Non
 
 
 def standing_of(session: Session, practice_id: str, flag_id: str) -> Stored:
-    """Answer where one finding stands, and hold it until the transaction ends.
+    """Answer where one finding stands, and hold its client until the transaction ends: two answers come one after the
+    other, and no look in between.
 
     Raises:
         NotFound: unknown, or another practice's.
     """
+    identity.lock_client(session, practice_id, store.client_of_finding(session, practice_id, flag_id) or "")
     found = store.finding(session, practice_id, flag_id)
     if found is None:
         raise not_found("flag")

@@ -3,8 +3,9 @@ caseload."""
 
 import json
 from collections.abc import Mapping, Sequence
-from dataclasses import asdict, dataclass, fields
+from dataclasses import dataclass, fields
 from datetime import date
+from operator import attrgetter
 from typing import Any
 
 from steadfoot.core.texts import canonical
@@ -16,7 +17,7 @@ from steadfoot.rules.ridge import Load, Sum, sums
 
 _NAMES = tuple(field.name for field in fields(Held))
 _DAY, _DONE_ON = _NAMES.index("day"), _NAMES.index("done_on")
-
+_values = attrgetter(*_NAMES)
 _UPWARD = Movement.__slots__.index("upward")
 
 
@@ -107,7 +108,7 @@ def read(text: str | None) -> Sheet:
 
 
 def _row(session: Held) -> list[Any]:
-    return [value.isoformat() if isinstance(value, date) else value for value in asdict(session).values()]
+    return [value.isoformat() if isinstance(value, date) else value for value in _values(session)]
 
 
 def _open(row: Sequence[Any]) -> Held:

@@ -53,10 +53,16 @@ def decision_rows(session: Session, practice_id: str) -> list[DecisionRow]:
     return plain_rows(session, FlagDecision, DecisionRow, practice_id, order_by=order)
 
 
+def client_of_finding(session: Session, practice_id: str, flag_id: str) -> str | None:
+    """Answer whose finding it is."""
+    query = select(Finding.client_id).where(Finding.practice_id == practice_id, Finding.id == flag_id)
+    return session.exec(query).first()
+
+
 def finding(session: Session, practice_id: str, flag_id: str) -> Finding | None:
-    """Answer a finding and hold its row until the transaction ends, so that two answers come one after the
-    other."""
-    return session.exec(scoped(Finding, practice_id).where(Finding.id == flag_id).with_for_update()).first()
+    """Answer a finding as it is now: a look puts new rows in the place of those that were read before."""
+    query = scoped(Finding, practice_id).where(Finding.id == flag_id)
+    return session.exec(query.execution_options(populate_existing=True)).first()
 
 
 def replace_findings(session: Session, practice_id: str, client_id: str, rows: Sequence[Mapping[str, Any]]) -> None:

@@ -31,7 +31,11 @@ _SYMPTOM, _RATED = "symptom_reported", ("session_finished", "walk_logged")
 
 
 def refresh(session: Session, practice_id: str, client_id: str) -> None:
-    """Build a client's findings and sheet again from check-ins, thresholds, kit and program versions."""
+    """Build a client's findings and sheet again from check-ins, thresholds, kit and program versions.
+
+    The client is held until the transaction ends: of two looks at once, each would lack what the other sees.
+    """
+    identity.lock_client(session, practice_id, client_id)
     client = identity.client_of(session, practice_id, client_id)
     versions = programs.versions_of(session, practice_id, client_id)
     rollups = checkins.rollups(session, practice_id, BEGINNING, client_id)

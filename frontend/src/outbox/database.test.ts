@@ -1,7 +1,7 @@
 import { IDBDatabase, IDBFactory, IDBObjectStore } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { Blocked, BLOCKED_AFTER_MS, Database, OPEN_WITHIN_MS, NotSaved, PhoneFull } from './database';
-import { appendEvent, getKept, readAll } from './log';
+import { appendEvent, appendEvents, getKept, readAll } from './log';
 import { entry, freshStorage } from './testing/phone';
 
 beforeEach(freshStorage);
@@ -54,6 +54,25 @@ describe('writing an entry', () => {
     expect(await getKept(db, 'draft.after')).toBeUndefined();
     await expect(appendEvent(db, entry(3), { 'draft.after': () => 'no value' })).rejects.toThrow(NotSaved);
     expect((await readAll(db)).events).toHaveLength(2);
+  });
+
+  it('is one transaction, however much belongs together', async () => {
+    const db = new Database();
+    await db.probe();
+    const spy = vi.spyOn(IDBDatabase.prototype, 'transaction');
+    await appendEvents(db, [entry(1), entry(2), entry(3)], { 'draft.after': 1, 'draft.rest': undefined });
+    expect(spy).toHaveBeenCalledTimes(1);
+  });
+
+  it('that waits for something else in the middle is told as not saved', async () => {
+    const db = new Database();
+    const strange = db.write(async (tx) => {
+      await tx.objectStore('keep').put(1, 'first');
+      await new Promise((later) => setTimeout(later, 20));
+      await tx.objectStore('keep').put(2, 'second');
+    });
+    await expect(strange).rejects.toThrow(NotSaved);
+    expect(await getKept(db, 'second')).toBeUndefined();
   });
 
   it('writes an id once, however often it is tried', async () => {

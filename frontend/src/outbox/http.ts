@@ -13,9 +13,12 @@ const GZIP_FROM_BYTES = 4 * 1024;
 export type Outcome =
   | { kind: 'reply'; reply: Reply }
   | { kind: 'revoked' }
+  | { kind: 'erased' }
   | { kind: 'waiting' }
   /** Too much at once. With a `code` the practice itself says that it cannot read this as it is, however often it comes. */
   | { kind: 'smaller'; code: string | null }
+  /** The practice itself failed over it. One entry may be the cause, or the practice fails over everything. */
+  | { kind: 'fault' }
   | { kind: 'later'; retryAfterMs: number };
 
 export type Fetch = (input: string, init: RequestInit) => Promise<Response>;
@@ -72,12 +75,14 @@ async function outcomeOf(response: Response, nowMs: number): Promise<Outcome> {
     return reply ? { kind: 'reply', reply } : later;
   }
   if (response.status === 413) return { kind: 'smaller', code: 'too-large' };
-  if (![400, 401, 403, 422].includes(response.status)) return later;
+  if (![400, 401, 403, 422, 500].includes(response.status)) return later;
   // Only the practice's own words count: a network's sign-in page may answer so as well.
   const code = await problemCode(response);
+  if (response.status === 500) return code === 'internal' ? { kind: 'fault' } : later;
   if (response.status === 400 || response.status === 422) return code === null ? later : { kind: 'smaller', code };
   if (code === 'pairing-not-confirmed') return { kind: 'waiting' };
-  return response.status === 401 && code !== null ? { kind: 'revoked' } : later;
+  if (response.status !== 401 || code === null) return later;
+  return { kind: code === 'record-erased' ? 'erased' : 'revoked' };
 }
 
 async function get<T>(fetch: Fetch, path: string, token: string, read: (text: string) => T | null): Promise<T | null> {

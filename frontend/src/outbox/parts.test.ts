@@ -56,6 +56,17 @@ describe('batches', () => {
   });
 });
 
+/** A small generator of numbers from 0 to 1 that can be run again. */
+function mulberry(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (state + 0x6d2b79f5) | 0;
+    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
+  };
+}
+
 describe('waiting', () => {
   it('stays between nothing and 15 minutes, and never undercuts what was asked', () => {
     fc.assert(
@@ -65,6 +76,23 @@ describe('waiting', () => {
         expect(wait).toBeLessThanOrEqual(LONGEST_DELAY_MS);
       }),
     );
+  });
+  it('spreads 500 phones after ten minutes without a practice: none hammers, all are back within the longest wait', () => {
+    const random = mulberry(20261128);
+    const [back, end] = [600_000, 600_000 + LONGEST_DELAY_MS];
+    const calls = Array.from({ length: 500 }, () => {
+      const own: number[] = [];
+      for (let at = 0, failures = 0; ; ) {
+        own.push(at);
+        if (at >= back) return own;
+        at += backoff((failures += 1), random());
+      }
+    });
+    const after = calls.map((own) => own.at(-1)!);
+    const busiest = Math.max(...Array.from({ length: 900 }, (_, s) => after.filter((at) => at >= back + s * 1000 && at < back + (s + 1) * 1000).length));
+    expect(Math.max(...after)).toBeLessThanOrEqual(end);
+    expect(busiest).toBeLessThan(25);
+    expect(Math.max(...calls.map((own) => own.length))).toBeLessThan(40);
   });
   it('reads Retry-After as seconds or as a date', () => {
     const now = Date.parse('2026-11-25T10:00:00Z');

@@ -1,7 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { NO_FEED, type Feed } from './feed';
 import { entry, freshStorage, Phone } from './testing/phone';
-import { offerAgain } from './log';
 import { FakePractice, json, problem } from './testing/server';
 
 let practice: FakePractice;
@@ -66,60 +65,6 @@ describe('sending', () => {
     await phone.send();
     expect(practice.stored.size).toBe(90);
     expect(practice.calls.slice(0, 4).map((call) => call.seqs.length)).toEqual([90, 45, 22, 11]);
-  });
-
-  it.each([
-    ['too large by itself', problem(413, 'too-large')],
-    ['too large by itself, as a proxy says it', new Response('<html>', { status: 413 })],
-    ['a call that cannot be read', problem(400, 'repeated-name')],
-    ['a call whose fields are not valid', problem(422, 'validation')],
-  ])('an entry that makes every call fail (%s) is told of, kept, and stops nobody', async (_name, answer) => {
-    await phone.log(1, 100);
-    practice.poison.set(entry(37).id, answer);
-    await phone.send();
-    expect([...practice.stored.keys()]).toEqual([...ids(1, 36), ...ids(38, 100)]);
-    const { events, kept } = await phone.state();
-    expect(kept.sync.acknowledged).toBe(100);
-    expect(kept.sync.refused).toMatchObject([{ id: entry(37).id, seq: 37, problem: { code: 'not-sent' } }]);
-    expect(events[36]).toMatchObject(entry(37));
-    expect(practice.calls.length).toBeLessThan(20);
-    const calls = practice.calls.length;
-    await phone.send();
-    expect(practice.calls.slice(calls).map((call) => call.seqs)).toEqual([[]]);
-  });
-
-  it('an entry that could not be sent goes with the others once it can, when a person asks', async () => {
-    await phone.log(1, 10);
-    practice.poison.set(entry(4).id, problem(413, 'too-large'));
-    await phone.send();
-    practice.poison.clear();
-    await offerAgain(phone.db);
-    await phone.send();
-    expect(practice.stored.size).toBe(10);
-    expect((await phone.state()).kept.sync).toMatchObject({ acknowledged: 10, refused: [] });
-  });
-
-  it('a practice that takes nothing at all, not even a stand-in, is asked again later, ever more seldom', async () => {
-    await phone.log(1, 8);
-    practice.trouble = () => problem(422, 'validation');
-    await phone.send();
-    expect([phone.connections.at(-1), await phone.acknowledged(), phone.timers[0]!.ms]).toEqual(['unreachable', 0, 500]);
-    await phone.send();
-    expect(phone.timers[0]!.ms).toBe(1000);
-    practice.trouble = () => null;
-    await phone.send();
-    expect(practice.stored.size).toBe(8);
-    expect((await phone.state()).kept.sync.refused).toEqual([]);
-  });
-
-  it('a practice that says "too many" gets everything later, when it said', async () => {
-    await phone.log(1, 3);
-    practice.trouble = () => problem(429, 'too-many', { 'Retry-After': '30' });
-    await phone.send();
-    expect([phone.timers[0]!.ms, (await phone.state()).events.length, await phone.acknowledged()]).toEqual([30_000, 3, 0]);
-    practice.trouble = () => null;
-    await phone.send();
-    expect(practice.stored.size).toBe(3);
   });
 
   it('waits longer each time, and at least as long as it is asked to', async () => {

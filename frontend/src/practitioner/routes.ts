@@ -5,6 +5,7 @@ import { ClientsPage } from './clients/ClientsPage';
 import { EditClientPage } from './clients/EditClientPage';
 import { NewClientPage } from './clients/NewClientPage';
 import { PhonesPage } from './clients/PhonesPage';
+import { custodyRoutes } from './custody/routes';
 import { editorRoutes } from './editor/routes';
 import { NotFound } from './NotFound';
 import { PeoplePage } from './people/PeoplePage';
@@ -37,6 +38,7 @@ export const routes: readonly Route[] = [
   { path: '/clients/:id/tests', page: TestsPage, title: () => t('tstTitle') },
   { path: '/clients/:id/trip', page: TripPage, title: () => t('trpTitle') },
   { path: '/practice/status', page: InstallationPage, title: () => t('insTitle') },
+  ...custodyRoutes,
   ...editorRoutes,
 ];
 export const otherwise: Route = { path: '/', page: NotFound, title: () => t('notFoundTitle') };

@@ -3,8 +3,8 @@
 Run as ``python -m tests.bench.peer [--quick]`` with npm on the path. Prints milliseconds and bytes, medians of some
 rounds, and ratios to the peer's best setting; never fails on time.
 
-What each does before it says "received": ours checks and stores every check-in and what is derived from it, has flushed
-the disk, and the page draws what has arrived. The peer's server stores documents; its LevelDB hands writes to the
+What each does before it says "received": ours has checked every check-in, stored it and flushed the disk, and the page
+draws what has arrived. The peer's server stores documents; its LevelDB hands writes to the
 system without a flush, so that they outlive a killed process and not a power cut, unless it says "disk flushed". The
 peer's page draws nothing.
 """

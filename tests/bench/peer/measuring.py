@@ -35,7 +35,8 @@ class Taken:
     def add(self, ms: float, wire: Wire, of: str) -> None:
         """Take one round's time and bytes."""
         found = wire.requests(of)
-        assert all(one.sent and one.got for one in found), found
+        assert found, "nothing was sent"
+        assert all(one.got for one in found), found
         self.ms.append(ms)
         self.sent.append(sum(one.sent for one in found))
         self.got.append(sum(one.got for one in found))

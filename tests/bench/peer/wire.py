@@ -55,5 +55,5 @@ class Wire:
         self._open.clear()
 
     def requests(self, of: str = "/") -> list[Request]:
-        """Answer the requests whose address holds ``of``."""
-        return [one for one in self._open.values() if of in one.url]
+        """Answer the requests whose address holds ``of`` and that left the browser."""
+        return [one for one in self._open.values() if of in one.url and one.sent]

@@ -4,8 +4,6 @@ import asyncio
 import threading
 from collections.abc import Sequence
 
-import pytest
-
 from steadfoot.core.database import Turns
 from steadfoot.core.gathering import Gathering
 
@@ -28,9 +26,7 @@ def test_what_comes_while_work_is_under_way_is_done_together_next() -> None:
         await asyncio.sleep(0)
         asked[2].cancel()  # someone who hangs up keeps nobody from an answer
         go_on.set()
-        found = await asyncio.gather(*asked, return_exceptions=True)
-        gathering.close()
-        return found
+        return await asyncio.gather(*asked, return_exceptions=True)
 
     found = asyncio.run(ask())
     assert groups == [[0], [1, 2, 3, 4], [5, 6]]
@@ -54,11 +50,5 @@ def test_an_error_of_the_work_itself_is_heard_by_everyone_and_the_next_call_is_s
         for found in await asyncio.gather(gathering.do(1), gathering.do(2), return_exceptions=True):
             assert isinstance(found, OSError)
         assert await gathering.do(3) == 3
-        gathering.close()
 
     asyncio.run(ask())
-
-
-def test_nobody_asks_no_work_is_done() -> None:
-    gathering: Gathering[int, int] = Gathering(lambda _: pytest.fail("there was no call"), Turns(1), 4)
-    gathering.close()

@@ -1,7 +1,9 @@
 """One's own account: where one is signed in, the password, and what asks first whether it is really oneself."""
 
+import time
 from datetime import timedelta
 
+import httpx
 import pytest
 from fastapi import FastAPI
 from fastapi.testclient import TestClient
@@ -14,6 +16,7 @@ from tests.authenticator import Authenticator
 from tests.builders import API, PASSWORD, House
 from tests.conftest import StandingClock
 from tests.features.identity.second import EMAIL, RIGHT, add_passkey, add_totp, code_at, code_of, sign_in, visitor
+from tests.sync.live import listening
 
 FIREFOX = "Mozilla/5.0 (X11; Linux x86_64; rv:140.0) Gecko/20100101 Firefox/140.0"
 AGENTS = {
@@ -82,6 +85,21 @@ def test_signing_out_everywhere_works_at_the_next_request(house: House, query: s
     thief.cookies.set(COOKIE, stolen)
     assert _status(thief) == here
     assert _status(colleague.http) == 200
+
+
+def test_an_open_stream_of_news_ends_with_its_session(house: House) -> None:
+    pulse, cookie = house.app.state.pulse, f"{COOKIE}={house.http.cookies[COOKIE]}"
+    headers = {"Cookie": cookie}
+    with listening(house.app) as at, httpx.stream("GET", f"{at}{API}/live", headers=headers, timeout=30) as news:
+        lines = news.iter_lines()
+        assert next(lines) == "retry: 3000"
+        while not pulse._queues.get(house.practice_id):
+            time.sleep(0.01)
+        pulse.beat(house.practice_id, "client-1")
+        assert [next(lines) for _ in range(3)] == ["", "event: changed", "data: client-1"]
+        house.http.delete(f"{API}/account/sessions?here=true")
+        pulse.beat(house.practice_id, "client-2")
+        assert list(lines) == [""]
 
 
 def test_the_list_leaves_out_what_is_over_and_tells_when_each_was_used(house: House, clock: StandingClock) -> None:

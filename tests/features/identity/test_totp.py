@@ -211,5 +211,6 @@ def test_events_are_noted_with_ids_and_without_a_secret(house: House, caplog: py
         "practice": house.practice_id,
         "practitioner": house.practitioner_id,
     }
+    assert lines[3]["practitioner"] == house.practitioner_id
     for private in (secret, EMAIL, codes[0], codes[0].replace("-", ""), RIGHT["password"], "Maren"):
         assert private not in caplog.text

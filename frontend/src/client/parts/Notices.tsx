@@ -7,6 +7,7 @@ import { localeTag } from '../../shared/words/mechanism';
 import { firstName } from '../phone';
 import { attempt } from '../session/actions';
 import { t } from '../words';
+import { Later } from './Later';
 
 const onClock = (at: string): string => new Date(at).toLocaleString(localeTag(), { dateStyle: 'short', timeStyle: 'short' });
 
@@ -28,6 +29,7 @@ export function Notices() {
         </section>
       )}
       {clocks.value && <p class="note">{t('clockOff', { phone: onClock(clocks.value.phone), practice: onClock(clocks.value.practice) })}</p>}
+      {connection.value === 'erased' && <Later load={() => import('../screens/me/erased')} />}
       {connection.value === 'revoked' && (
         <section class="sheet">
           <h2>{t('removedTitle')}</h2>

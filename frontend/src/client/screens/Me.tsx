@@ -1,6 +1,7 @@
 import { device, settings } from '../../outbox';
 import { Button } from '../../shared/form/Button';
 import { updateWaiting, useNewVersion as takeNewVersion } from '../../sw/register';
+import { Later } from '../parts/Later';
 import { Screen } from '../parts/Screen';
 import { dayNow, progressFor } from '../phone';
 import { mainSession } from '../session/day';
@@ -48,6 +49,7 @@ export function Me() {
       <InstallHint />
       <WhatItIs />
       <ThisApp />
+      <Later load={() => import('./me/myData')} />
       <NewCode />
       <Remove />
     </Screen>

@@ -26,7 +26,7 @@ export function Welcome() {
       <Gone />
       <p>{t('welcomeText')}</p>
       {isIos() && <InstallHint />}
-      <CodeForm initial={linkCode.value ?? ''} onCode={ask} />
+      <CodeForm key={linkCode.value} initial={linkCode.value ?? ''} onCode={ask} />
       <StorageTrouble />
       {!isIos() && <InstallHint />}
       <WhatItIs />

@@ -19,4 +19,9 @@ export function dropDraft(name: string): void {
   drafts.delete(name);
 }
 
+/** Let go of what was typed about one client. */
+export function forgetDraftsOf(client: string): void {
+  for (const name of drafts.keys()) if (name.includes(client)) drafts.delete(name);
+}
+
 export const forgetDrafts = (): void => drafts.clear();

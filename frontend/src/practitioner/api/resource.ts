@@ -78,6 +78,12 @@ export function refreshAbout(client: string): Promise<void[]> {
   return Promise.all(watched().filter(({ about }) => about === null || about === client).map(refresh));
 }
 
+/** Let go of everything that is about one client; what is about many is asked for again. */
+export function forgetAbout(client: string): void {
+  for (const [path, resource] of known) if (resource.about === client || path.includes(client)) known.delete(path);
+  refreshAll();
+}
+
 export function forgetAll(): void {
   for (const [path, resource] of known) {
     if (resource.watchers === 0) known.delete(path);

@@ -1,6 +1,7 @@
 import { ButtonLink } from '../../shared/form/Button';
 import type { Overview, Ratios } from '../api/types';
 import { ratioWords } from '../parts/ratio';
+import { c } from '../custody/words';
 import { t } from '../words';
 
 const Line = ({ span, ratios }: { span: string; ratios: Ratios }) => (
@@ -35,7 +36,7 @@ export function About({ overview }: { overview: Overview }) {
         <li>{t('aboutZone', { zone: time_zone })}</li>
         {note && <li>{t('aboutNote', { note })}</li>}
       </ul>
-      <p class="screen-only actions"><ButtonLink small to={`/clients/${id}/edit`}>{t('editLink')}</ButtonLink> <ButtonLink small to={`/clients/${id}/phones`}>{t('phonesLink')}</ButtonLink></p>
+      <p class="screen-only actions"><ButtonLink small to={`/clients/${id}/edit`}>{t('editLink')}</ButtonLink> <ButtonLink small to={`/clients/${id}/phones`}>{t('phonesLink')}</ButtonLink> <ButtonLink small to={`/practice/audit?client_id=${id}`}>{c('whoSaw')}</ButtonLink> <ButtonLink small to={`/clients/${id}/record`}>{c('recordLink')}</ButtonLink></p>
     </section>
   );
 }

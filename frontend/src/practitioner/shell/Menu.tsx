@@ -6,6 +6,7 @@ import { setTheme, theme } from '../../shared/theme';
 import { setUnitSystem, unitSystem } from '../../shared/units';
 import { LANGUAGES, language, setLanguage, type Language } from '../../shared/words/mechanism';
 import { me, signOut } from '../api/session';
+import { c } from '../custody/words';
 import { say } from '../parts/status';
 import { t } from '../words';
 
@@ -41,6 +42,8 @@ function MenuLinks({ onGo }: { onGo: () => void }) {
     <p class="menu-links" onClick={onGo}>
       <Link to="/account">{t('accTitle')}</Link>
       {me.value?.practitioner.role === 'owner' && <Link to="/practice/people">{t('pplTitle')}</Link>}
+      {me.value?.practitioner.role === 'owner' && <Link to="/practice/audit">{c('auditTitle')}</Link>}
+      <Link to="/practice/records">{c('retTitle')}</Link>
       {me.value?.practitioner.role === 'owner' && <Link to="/practice/status">{t('insTitle')}</Link>}
     </p>
   );

@@ -20,7 +20,7 @@ it('leaves nothing in German as it was in English, but for names and bare placeh
 });
 
 it('has each word in one file only: of two, the later would silently win', () => {
-  const parts = import.meta.glob<Record<string, Catalog>>(['./en/*.ts', './de/*.ts', '!./*/index.ts', '!./*/library.ts', '!./*/editor.ts', '!./*/own.ts'], { eager: true });
+  const parts = import.meta.glob<Record<string, Catalog>>(['./en/*.ts', './de/*.ts', '!./*/index.ts', '!./*/library.ts', '!./*/editor.ts', '!./*/own.ts', '!./*/custody.ts'], { eager: true });
   for (const language of ['en', 'de']) {
     const all = Object.entries(parts).filter(([path]) => path.startsWith(`./${language}/`)).flatMap(([, module]) => Object.values(module).flatMap(Object.keys));
     expect(all.length).toBeGreaterThan(100);

@@ -1,0 +1,84 @@
+"""The log, the export and the erasure on the desk, by keyboard where it matters; what the phone then says."""
+
+import io
+import json
+import zipfile
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import BrowserContext, Playwright, expect
+
+from tests.e2e.conftest import Server, phone_browser
+from tests.e2e.looking import faults
+from tests.e2e.test_desk_program import new_client, open_desk
+from tests.e2e.test_main_job import pairing_link
+
+pytestmark = pytest.mark.browser
+TARGET_PX = 44
+
+
+def test_who_saw_it_a_copy_of_it_and_its_end(
+    desk: BrowserContext, server: Server, playwright: Playwright, tmp_path: Path
+) -> None:
+    client_id = new_client(server)
+    with phone_browser(playwright, tmp_path / "phone") as phone:
+        mine = phone.pages[0]
+        mine.goto(pairing_link(server, client_id))
+        for name in ("Go on", "Yes, this is me"):
+            mine.get_by_role("button", name=name).click()
+        expect(mine.get_by_role("link", name="Me")).to_be_visible()
+        mine.goto(f"{server.address}/app/me")
+        with mine.expect_download() as own:
+            mine.get_by_role("button", name="Download my data").click()
+        assert json.loads(_part(own.value.path(), "record.json"))["client_id"] == client_id
+
+        page = open_desk(desk, server)
+        page.goto(f"{server.address}/desk/clients/{client_id}")
+        page.get_by_role("link", name="Who saw this record").click()
+        table = page.get_by_role("region", name="Rows, newest first")
+        expect(table.get_by_role("row").filter(has_text="Opened the client’s page").first).to_be_visible()
+        expect(table.get_by_role("row").filter(has_text="The client took their record out")).to_be_visible()
+        assert faults(page, TARGET_PX) == []
+        page.set_viewport_size({"width": 320, "height": 700})
+        assert faults(page, TARGET_PX) == []
+        page.get_by_label("On which day").fill("2020-01-01")
+        expect(page.get_by_text("Nothing here for this choice.")).to_be_visible()
+        page.set_viewport_size({"width": 1440, "height": 900})
+
+        page.goto(f"{server.address}/desk/clients/{client_id}/record")
+        with page.expect_download() as download:
+            page.get_by_role("button", name="Export this record").click()
+        assert "Emil Tarrow" in _part(download.value.path(), "index.html")
+        assert faults(page, TARGET_PX) == []
+        page.get_by_label("At once; nothing can be taken back").check()
+        page.get_by_label("Type the person’s name to confirm: Emil Tarrow").press("Enter")
+        expect(page.get_by_text("This is not the name as it stands above.")).to_be_visible()
+        page.keyboard.type("Emil Tarrow")
+        page.keyboard.press("Enter")
+        expect(page.get_by_text("The record of Emil Tarrow is erased.")).to_be_visible()
+        assert page.url.endswith("/desk/clients")
+
+        mine.goto(f"{server.address}/app/")
+        expect(mine.get_by_role("heading", name="The practice has erased your record")).to_be_visible()
+        assert faults(mine, TARGET_PX) == []
+        with mine.expect_download():
+            mine.get_by_role("button", name="Save what is on this phone").click()
+
+
+def _part(path: Path, name: str) -> str:
+    with zipfile.ZipFile(io.BytesIO(path.read_bytes())) as file:
+        return file.read(name).decode()
+
+
+def test_how_long_records_are_kept_is_asked_and_has_no_default(desk: BrowserContext, server: Server) -> None:
+    page = open_desk(desk, server)
+    page.goto(f"{server.address}/desk/practice/records")
+    expect(page.get_by_text("Nobody has chosen yet.")).to_be_visible()
+    page.get_by_role("button", name="Save").click()
+    expect(page.get_by_text("Please choose one of the two.")).to_be_visible()
+    page.get_by_label("Name them as due after a number of years").check()
+    page.get_by_label("Years after archiving").fill("10")
+    assert faults(page, TARGET_PX) == []
+    page.get_by_role("button", name="Save").click()
+    expect(page.get_by_text("Chosen. Nothing was erased.")).to_be_visible()
+    assert server.call("GET", "/retention")["years"] == 10
