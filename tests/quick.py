@@ -1,6 +1,7 @@
 """Fixtures that make hundreds of houses cheap and keep one test's tries from counting against the next."""
 
 from collections.abc import Iterator
+from contextlib import contextmanager
 
 import pytest
 from pwdlib import PasswordHash
@@ -21,16 +22,23 @@ _LIMITERS: tuple[Limiter, ...] = (
 )
 
 
-@pytest.fixture(autouse=True, scope="session")
-def quick_passwords() -> Iterator[None]:
-    """Hash with the least memory and time: a quarter of a second a house would be most of the run.
-
-    What a real installation hashes with is checked by a test of its own.
-    """
+@contextmanager
+def quick_passwords_now() -> Iterator[None]:
+    """Hash with the least memory and time meanwhile."""
     quick = PasswordHash((Argon2Hasher(time_cost=1, memory_cost=8, parallelism=1),))
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(passwords, "_hasher", quick)
         patch.setattr(passwords, "_decoy", quick.hash("a password that nobody has"))
+        yield
+
+
+@pytest.fixture(autouse=True, scope="session")
+def quick_passwords() -> Iterator[None]:
+    """Hash quickly in every test: a quarter of a second a house would be most of the run.
+
+    What a real installation hashes with is checked by a test of its own.
+    """
+    with quick_passwords_now():
         yield
 
 

@@ -79,6 +79,9 @@ def test_a_full_phone_says_so_shows_nothing_as_saved_and_goes_on_when_there_is_r
         page.evaluate(_FILL)
         page.locator("button.stone.next").click()
         expect(page.get_by_text("no room left").first).to_be_visible()
+        page.locator("button.stone").last.click()  # far below the title and its line
+        expect(page.locator("footer .trouble")).to_contain_text("no room left")
+        expect(page.locator("footer .trouble")).to_be_in_viewport()
         expect(page.locator(LAID)).to_have_count(1)
         page.evaluate("window.makeRoom()")
         lay_stones(page, 1, 2)

@@ -17,6 +17,7 @@ pytestmark = pytest.mark.browser
 SECOND_BUILD = "SECOND00"
 STATIC = "/app/"
 LAID = "button.stone[aria-pressed=true]"
+LAST_RESORT = Path(__file__).parents[2] / "deploy/last-resort-sw.js"
 
 
 _UPDATE = """async () => {
@@ -76,3 +77,37 @@ def test_an_update_is_offered_between_sessions_only_and_loses_nothing(
         page.reload()
         expect(page.locator(LAID)).to_have_count(2)
         expect(page.get_by_text("Finished.")).to_be_visible()
+
+
+_CACHED = """async () => {
+  const all = await Promise.all((await caches.keys()).map(async (name) => (await caches.open(name)).keys()));
+  return all.flat().map((one) => new URL(one.url).pathname);
+}"""
+_SCOPE = "navigator.serviceWorker.ready.then((found) => new URL(found.scope).pathname)"
+_GONE = "async () => (await navigator.serviceWorker.getRegistrations()).length === 0"
+
+
+def test_a_broken_worker_can_be_taken_off_every_phone_and_nothing_that_was_entered_goes_with_it(
+    server: Server, playwright: Playwright, tmp_path: Path, client_id: str
+) -> None:
+    with between(server.address) as way, phone_browser(playwright, tmp_path / "phone") as phone:
+        page = phone.pages[0]
+        pair(page, way.link(pairing_link(server, client_id)))
+        page.reload()
+        phone.set_offline(True)
+        lay_stones(page, 0, 2)
+        cached = page.evaluate(_CACHED)
+        assert page.evaluate(_SCOPE) == STATIC
+        assert f"{STATIC}index.html" in cached
+        assert [one for one in cached if one.startswith("/api/") and "/figures/" not in one and ".svg" not in one] == []
+        phone.set_offline(False)
+        for path, words in (("/healthz", "alive"), ("/desk/", "Password")):  # none of the worker's business
+            page.goto(f"{way.address}{path}")
+            expect(page.get_by_text(words).first).to_be_visible()
+        page.goto(f"{way.address}{STATIC}")
+        way.files = {f"{STATIC}sw.js": LAST_RESORT.read_bytes()}
+        page.evaluate("navigator.serviceWorker.getRegistration().then((found) => found.update())")
+        page.wait_for_function(_GONE)
+        page.reload()
+        expect(page.locator(LAID)).to_have_count(2)
+        lay_stones(page, 2, 3)

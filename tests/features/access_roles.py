@@ -1,8 +1,10 @@
 """The policy of roles: what is an owner's, what is everyone's own account, what who only reads may ask by POST."""
 
+from fastapi.testclient import TestClient
+
 from steadfoot.core.ids import uuid7
 from steadfoot.identity.tables import Passkey
-from tests.builders import House
+from tests.builders import API, HOST, PASSWORD, House
 
 OWNERS_ONLY = {
     "listPeople",
@@ -48,6 +50,13 @@ STORES_NOTHING = {
 """Asked by POST, but only computed: a person who may only read may ask."""
 
 
+def _other_session(house: House) -> str:
+    """Answer a session of the owner in another browser: whoever walks the document must not sign themselves out."""
+    visitor = TestClient(house.app, base_url=HOST)
+    visitor.post(f"{API}/sign-in", json={"email": house.get("/account")["email"], "password": PASSWORD})
+    return str(next(one["id"] for one in house.get("/account/sessions")["items"] if not one["here"]))
+
+
 def security_ids(house: House, colleague_id: str, marker: str) -> dict[str, str]:
     """Answer ids of a session, a link, a colleague, and of a passkey of that colleague."""
     link = {"email": f"ada@{marker.lower()}.example", "display_name": marker, "role": "practitioner"}
@@ -65,7 +74,7 @@ def security_ids(house: House, colleague_id: str, marker: str) -> dict[str, str]
     with house.app.state.database.write() as session:
         session.add(row)
     return {
-        "session_id": house.get("/account/sessions")["items"][0]["id"],
+        "session_id": _other_session(house),
         "colleague_invitation_id": house.post("/practice/invitations", link)["id"],
         "practitioner_id": colleague_id,
         "passkey_id": row.id,

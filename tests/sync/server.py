@@ -15,7 +15,8 @@ from typing import Any
 
 import httpx
 
-_BACKEND = Path(__file__).parents[2] / "backend"
+_ROOT = Path(__file__).parents[2]
+_BACKEND = _ROOT / "backend"
 _START_WITHIN_S = 40
 
 
@@ -77,14 +78,23 @@ class Server:
         self.process = subprocess.Popen(words, env=env, stdout=subprocess.DEVNULL, stderr=said)
         if said:
             said.close()
+        self.wait_until_ready()
+
+    def alive(self) -> bool:
+        """Whether it runs."""
+        return self.process is not None and self.process.poll() is None
+
+    def wait_until_ready(self) -> None:
+        """Wait until its database answers."""
         until = time.monotonic() + _START_WITHIN_S
-        while time.monotonic() < until:
-            assert self.process.poll() is None, "the server ended by itself"
-            try:
-                if httpx.get(f"{self.address}/readyz", timeout=2).status_code == 200:
-                    return
-            except httpx.TransportError:
-                time.sleep(0.05)
+        with httpx.Client(timeout=2, verify=False) as http:
+            while time.monotonic() < until:
+                assert self.alive(), "the server ended by itself"
+                try:
+                    if http.get(f"{self.address}/readyz").status_code == 200:
+                        return
+                except httpx.TransportError:
+                    time.sleep(0.02)
         raise AssertionError("the server did not start in time")
 
     def kill(self) -> None:
@@ -98,6 +108,68 @@ class Server:
         assert self.process is not None
         self.process.send_signal(signal.SIGTERM)
         return self.process.wait(timeout=40)
+
+
+@dataclass
+class Forked(Server):
+    """As ``Server``, from a parent that has everything imported: for hundreds of kills."""
+
+    parent: "subprocess.Popen[str] | None" = None
+    child: int = 0
+
+    def start(self) -> None:
+        """Have one forked and wait until its database answers."""
+        if self.parent is None:
+            words = [sys.executable, "-m", "tests.sync.forking", str(self.port)]
+            env = environment(self.folder, self.database_url)
+            pipe = subprocess.PIPE
+            self.parent = subprocess.Popen(words, env=env, cwd=_ROOT, stdin=pipe, stdout=pipe, text=True)
+        assert self.parent.stdin is not None
+        assert self.parent.stdout is not None
+        self.parent.stdin.write("start\n")
+        self.parent.stdin.flush()
+        self.child = int(self.parent.stdout.readline())
+        self.wait_until_ready()
+
+    def alive(self) -> bool:
+        """Whether the child runs."""
+        try:
+            os.kill(self.child, 0)
+        except ProcessLookupError:
+            return False
+        return self.child > 0
+
+    def kill(self) -> None:
+        """End the child at once."""
+        self._end(signal.SIGKILL)
+
+    def stop(self) -> int:
+        """End the child as an operator does."""
+        self._end(signal.SIGTERM)
+        return 0
+
+    def _end(self, how: signal.Signals) -> None:
+        os.kill(self.child, how)
+        while self.alive():
+            time.sleep(0.005)
+
+    def close(self) -> None:
+        """End the child, if it runs, and the parent."""
+        if self.alive():
+            self.kill()
+        if self.parent is not None:
+            self.parent.communicate()
+
+
+@contextmanager
+def forking(folder: Path) -> Iterator[Forked]:
+    """A server that is started by forking, and gone at the end."""
+    server = Forked(folder)
+    try:
+        server.start()
+        yield server
+    finally:
+        server.close()
 
 
 @contextmanager

@@ -1,7 +1,7 @@
 /** What the pages read of this phone: the outbox's signals, joined into the plan and how far each session has come. */
 import { computed, signal } from '@preact/signals';
 import { addDays, daysBetween, dayAndTime, mondayOf, time, today } from '../shared/dates';
-import { acknowledged, answers, device, earlier, events, lastReceivedAt, olderPrograms, practice, program, sessions, settings, waitingSince } from '../outbox';
+import { answers, device, earlier, events, isReceived, lastReceivedAt, olderPrograms, practice, program, sessions, settings, waitingSince, type Event } from '../outbox';
 import { dayOf } from '../outbox/fold';
 import { painThresholds } from './care/advice';
 import { clearedOf, locksOf } from './care/lock';
@@ -62,16 +62,16 @@ export const silentDays = computed(() => (waitingSince.value ? daysBetween(waiti
 /** How many laid stones are on this phone and how many of them the practice holds: of one session, or of the running week. */
 export function keptSets(planned_id: string | null): { saved: number; received: number } {
   const monday = mondayOf(day.value);
-  const laid = new Map<string, number>();
+  const laid = new Map<string, Event>();
   for (const event of events.value) {
     const { body } = event;
     const counts = planned_id ? body.planned_id === planned_id : dayOf(event) >= monday && dayOf(event) <= addDays(monday, 6);
     if (event.kind !== 'set_ticked' || !counts) continue;
     if (progressFor(String(body.planned_id)).done.has(`${String(body.prescription)}/${String(body.round)}`)) {
-      laid.set(`${String(body.planned_id)} ${String(body.prescription)} ${String(body.round)}`, event.seq);
+      laid.set(`${String(body.planned_id)} ${String(body.prescription)} ${String(body.round)}`, event);
     }
   }
-  return { saved: laid.size, received: [...laid.values()].filter((seq) => seq <= acknowledged.value).length };
+  return { saved: laid.size, received: [...laid.values()].filter(isReceived).length };
 }
 
 /** How many stones lie that only an earlier phone laid. */

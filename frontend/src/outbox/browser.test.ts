@@ -71,4 +71,23 @@ describe('one page at a time', () => {
     await browserSurroundings().alone(flush);
     expect([flush.mock.calls.length, request.mock.calls[0]!.slice(0, 2)]).toEqual([0, ['steadfoot.flush', { ifAvailable: true }]]);
   });
+
+  it('does not wait for ever for a page that was frozen while it had the lock', async () => {
+    vi.useFakeTimers();
+    let isFree = false;
+    const request = vi.fn(async (_name: string, _how: object, run: (lock: object | null) => unknown) => run(isFree ? {} : null));
+    vi.stubGlobal('navigator', { locks: { request } });
+    const [flush, { alone }] = [vi.fn(async () => undefined), browserSurroundings()];
+    for (let seconds = 0; seconds <= 20; seconds += 10) {
+      await alone(flush);
+      vi.advanceTimersByTime(10_000);
+    }
+    expect(flush).not.toHaveBeenCalled();
+    await alone(flush);
+    expect(flush).toHaveBeenCalledTimes(1);
+    vi.useRealTimers();
+    isFree = true;
+    await alone(flush);
+    expect(flush).toHaveBeenCalledTimes(2);
+  });
 });

@@ -8,11 +8,24 @@ export function browserSurroundings(): Surroundings {
     random: () => Math.random(),
     setTimer: (run, ms) => setTimeout(run, ms),
     clearTimer: (timer) => clearTimeout(timer),
-    alone: async (flush) => {
-      // For one flush, not for life: a frozen page must not keep the others from sending.
-      if (!navigator.locks) return flush();
-      await navigator.locks.request('steadfoot.flush', { ifAvailable: true }, (lock) => (lock ? flush() : undefined));
-    },
+    alone: onePage(),
+  };
+}
+
+/** House: no flush takes longer; who holds the lock for so long is frozen, ms. */
+export const FROZEN_AFTER_MS = 25_000;
+
+/** For one flush, not for life: a frozen page must not keep the others from sending. Two at once do no harm, only work. */
+function onePage(): Surroundings['alone'] {
+  let takenSince: number | null = null;
+  return async (flush) => {
+    const isFrozen = takenSince !== null && Date.now() - takenSince > FROZEN_AFTER_MS;
+    if (isFrozen) takenSince = null;
+    if (!navigator.locks || isFrozen) return flush();
+    await navigator.locks.request('steadfoot.flush', { ifAvailable: true }, (lock) => {
+      takenSince = lock ? null : (takenSince ?? Date.now());
+      return lock ? flush() : undefined;
+    });
   };
 }
 

@@ -2,7 +2,8 @@ import { beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Event } from './events';
 import { DEVICE, freshStorage } from './testing/phone';
 import { Database } from './database';
-import { FakePractice } from './testing/server';
+import { readAll } from './log';
+import { FakePractice, problem } from './testing/server';
 
 beforeEach(() => {
   freshStorage();
@@ -26,6 +27,15 @@ it('removing everything leaves nothing on the phone, and the next entry is numbe
   expect((await phone.record('note_written', { text: 'Begun anew.' })).seq).toBe(1);
 });
 
+it.each([[true], [false]])('the browser is asked at pairing to keep what is here, and its answer (%s) is kept', async (answer) => {
+  const persist = vi.fn(async () => answer);
+  vi.stubGlobal('navigator', { storage: { persist } });
+  const phone = await import('./index');
+  await phone.acceptPairing(DEVICE);
+  expect([persist.mock.calls.length, phone.persisted.value]).toEqual([1, answer]);
+  expect((await readAll(new Database())).kept.persisted).toBe(answer);
+});
+
 it('entries made together are numbered and timed in their order', async () => {
   const phone = await import('./index');
   const set = { planned_id: '2026-11-25.1', prescription: 'p1', round: 1 };
@@ -46,6 +56,21 @@ it('what cannot be removed is said, and is still there', async () => {
   spy.mockRestore();
   expect(phone.savedCount.value).toBe(1);
   expect(JSON.parse(await phone.exportText()).events).toHaveLength(1);
+});
+
+it('an entry that could not be sent is never counted as received, and keeps nothing else waiting', async () => {
+  const practice = new FakePractice();
+  vi.stubGlobal('fetch', practice.fetch);
+  const phone = await import('./index');
+  await phone.acceptPairing(DEVICE);
+  const [first] = await phone.recordAll([{ kind: 'note_written', body: { text: 'large' } }, { kind: 'note_written', body: { text: 'small' } }]);
+  practice.poison.set(first!.id, problem(413, 'too-large'));
+  await phone.sendNow();
+  expect([phone.savedCount.value, phone.receivedCount.value, phone.waitingSince.value]).toEqual([2, 1, null]);
+  expect([phone.unsendable.value.length, phone.refused.value.length]).toEqual([1, 0]);
+  practice.poison.clear();
+  await phone.tryAgain();
+  expect([phone.receivedCount.value, phone.unsendable.value]).toEqual([2, []]);
 });
 
 describe('another page of this phone', () => {

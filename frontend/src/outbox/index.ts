@@ -59,8 +59,9 @@ export const answers = computed(() => feed.value.answers);
 /** How many entries are on this phone, how many of them the practice holds, and since when something waits. */
 export const savedCount = computed(() => events.value.length);
 export const receivedCount = computed(() => events.value.filter(isReceived).length);
-export const waitingSince = computed(() => events.value.find((event) => !isReceived(event))?.recorded_at ?? null);
-export const isReceived = (event: Event): boolean => event.seq <= acknowledged.value;
+export const waitingSince = computed(() => events.value.find((event) => event.seq > acknowledged.value)?.recorded_at ?? null);
+const missing = computed(() => new Set(unsendable.value.map((item) => item.id)));
+export const isReceived = (event: Event): boolean => event.seq <= acknowledged.value && !missing.value.has(event.id);
 /** The health questions in the order they are asked; empty until they have come. */
 export const questions = signal<readonly Question[]>([]);
 const history = signal<History | null>(null);

@@ -39,7 +39,7 @@ def test_a_read_says_who_saw_whom_when_and_by_which_call(house: House, database:
     (row,) = rows(database, house.practice_id)[before:]
     assert (row["actor_kind"], row["actor_id"], row["subject_id"]) == ("practitioner", house.practitioner_id, client_id)
     assert (row["action"], row["outcome"], row["at"], row["times"]) == ("readOverview", "done", START, 1)
-    assert len(row["request_id"]) == 36
+    assert len(row["request_id"]) == 16
 
 
 def test_every_call_of_a_practitioner_has_one_row_but_for_those_that_show_no_person(

@@ -3,13 +3,14 @@
 import shutil
 import tempfile
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import ExitStack, contextmanager
 from pathlib import Path
 
 from tests.conftest import START, StandingClock
 from tests.sync.model import template
 from tests.sync.model.phones import FRONTEND, phones_from
 from tests.sync.model.service import Service, repeatable, without_threads
+from tests.sync.model.template import Template
 from tests.sync.model.world import World
 
 _IN_MEMORY = Path("/dev/shm")
@@ -17,15 +18,29 @@ _IN_MEMORY = Path("/dev/shm")
 
 
 @contextmanager
-def worlds(frontend: Path = FRONTEND) -> Iterator[Callable[[], World]]:
-    """Answer what makes a fresh world."""
+def _service() -> Iterator[Service]:
+    """A server on a folder of its own, whose ids come the same each time."""
     folder = Path(tempfile.mkdtemp(dir=_IN_MEMORY if _IN_MEMORY.is_dir() else None))
-    (folder / "server").mkdir()
-    service = Service(folder / "server", StandingClock(START))
+    service = Service(folder, StandingClock(START))
     try:
-        with phones_from(frontend) as phones, without_threads(), repeatable(service.chance), service.point.watching():
-            begin = template.build(folder, service, phones)
-            yield lambda: World(begin, service, phones)
+        with without_threads(), repeatable(service.chance), service.point.watching():
+            yield service
     finally:
         service.close()
         shutil.rmtree(folder, ignore_errors=True)
+
+
+@contextmanager
+def begun(frontend: Path = FRONTEND) -> Iterator[Template]:
+    """Answer what histories begin with; its file is gone at the end."""
+    with tempfile.TemporaryDirectory() as folder, _service() as service, phones_from(frontend) as phones:
+        yield template.build(Path(folder), service, phones)
+
+
+@contextmanager
+def worlds(frontend: Path = FRONTEND, begin: Template | None = None) -> Iterator[Callable[[], World]]:
+    """Answer what makes a fresh world; phones may be of another frontend folder, beginning where others were."""
+    with ExitStack() as stack:
+        known = begin or stack.enter_context(begun(frontend))
+        service, phones = stack.enter_context(_service()), stack.enter_context(phones_from(frontend))
+        yield lambda: World(known, service, phones)

@@ -78,6 +78,7 @@ def build(folder: Path, service: Service, phones: Phones) -> Template:
     clients: dict[str, str] = {}
     stored: dict[str, Any] = {}
     for word in PRACTICES:
+        assert service.app is not None
         with found_house(service.app, service.clock, f"{word} practice", email_of(word)) as house:
             for person in (name for name, practice in PEOPLE.items() if practice == word):
                 clients[person] = house.new_client(f"{person} {word}")
@@ -92,6 +93,7 @@ def build(folder: Path, service: Service, phones: Phones) -> Template:
 
 def sign_in(service: Service, word: str) -> str:
     """Answer the cookie of a practice's practitioner."""
+    assert service.app is not None
     http = TestClient(service.app, base_url="https://testserver")
     body = {"email": email_of(word), "password": PASSWORD}
     response = http.post(f"{API}/sign-in", json=body)

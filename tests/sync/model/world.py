@@ -79,6 +79,7 @@ class World:
         """Ids of messages that the server said it took, and to whom; as ``held``."""
         self.backups: list[Backup] = []
         self.cookies: dict[str, str] = {}
+        self._switched_on = 0
         self.copies: list[tuple[str, Any]] = []
         """Contents of phones that were copied, with whose they are."""
 
@@ -93,7 +94,9 @@ class World:
 
     def switch_on(self, name: str, person: str, stored: Any, *, locks: bool = True) -> Handset:
         """Take a phone with some contents into the world."""
-        self.phones.call("phone", phone=name, setting=setting(name, stored, locks))
+        self._switched_on += 1
+        seed = f"{name} {self._switched_on}"
+        self.phones.call("phone", phone=name, setting=setting(seed, stored, locks))
         self.handsets[name] = Handset(name, person)
         return self.handsets[name]
 
@@ -121,12 +124,16 @@ class World:
     def record(self, handset: Handset, page: int, entries: list[Entry], **more: Any) -> None:
         """Enter something; what comes of it is what the page says, or nobody knows."""
         self.entered |= {(handset.person, one["kind"], plain(one["body"])) for one in entries}
+        before = len(self.stored(handset)["events"])
         try:
             stored = self.phones.call("record", phone=handset.name, page=page, entries=entries, **more)
         except Failed as failed:
-            if failed.name in _NOT_SAVED:
-                return
-            raise
+            if failed.name not in _NOT_SAVED:
+                raise
+            grown = len(self.stored(handset)["events"]) - before
+            assert grown in (0, len(entries)), f"{grown} of {len(entries)} entries were written"
+            return
+        assert len(self.stored(handset)["events"]) == before + len(entries), "not written just once"
         for event in stored:
             self.entries.setdefault(event["id"], []).append(content_of(handset.person, event))
         handset.told |= {event["id"] for event in stored}

@@ -1,15 +1,12 @@
-import { clocks, connection, outdated, tryAgain, unsendable } from '../../outbox';
+import { connection, outdated, tryAgain, unsendable } from '../../outbox';
 import { Button, ButtonLink } from '../../shared/form/Button';
 import { Link } from '../../shared/router';
 import { StorageTrouble } from '../screens/pair/parts';
 import { sharedWaits } from '../walkfile/shared';
-import { localeTag } from '../../shared/words/mechanism';
 import { firstName } from '../phone';
 import { attempt } from '../session/actions';
 import { t } from '../words';
 import { Later } from './Later';
-
-const onClock = (at: string): string => new Date(at).toLocaleString(localeTag(), { dateStyle: 'short', timeStyle: 'short' });
 
 /** What stands in the way of keeping or sending. Nothing when nothing does. */
 export function Notices() {
@@ -28,7 +25,6 @@ export function Notices() {
           <div class="row"><Button small onClick={() => void attempt(tryAgain)}>{t('tryAgain')}</Button></div>
         </section>
       )}
-      {clocks.value && <p class="note">{t('clockOff', { phone: onClock(clocks.value.phone), practice: onClock(clocks.value.practice) })}</p>}
       {connection.value === 'erased' && <Later load={() => import('../screens/me/erased')} />}
       {connection.value === 'revoked' && (
         <section class="sheet">

@@ -3,7 +3,7 @@
  * library, while nothing waits to be sent and the network does not charge by the amount.
  */
 import { computed, effect } from '@preact/signals';
-import { olderPrograms, program, receivedCount, savedCount, type Program } from '../../outbox';
+import { olderPrograms, program, waitingSince, type Program } from '../../outbox';
 import { drawingUrl, drawnAs, isOwnDrawing } from '../../shared/drawing';
 import type { components } from '../../generated/api';
 import { DRAWINGS } from '../../sw/drawings';
@@ -93,7 +93,7 @@ const link = (globalThis.navigator as { connection?: Link & EventTarget } | unde
 export const isFree = (way: Link | undefined): boolean =>
   !way?.saveData && !['cellular', 'bluetooth', 'wimax'].includes(way?.type ?? '') && !(way?.effectiveType ?? '').endsWith('2g');
 
-const nothingWaits = computed(() => savedCount.value === receivedCount.value);
+const nothingWaits = computed(() => waitingSince.value === null);
 const mayGoOn = () => nothingWaits.value && isFree(link);
 
 let listed: Listed | null = null;

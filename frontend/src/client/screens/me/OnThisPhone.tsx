@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { askToPersist, connection, events, exportText, persisted, receivedCount, refused, savedCount, sendNow } from '../../../outbox';
+import { askToPersist, clocks, connection, events, exportText, persisted, receivedCount, refused, savedCount, sendNow, waitingSince } from '../../../outbox';
 import { Button } from '../../../shared/form/Button';
 import { localeTag } from '../../../shared/words/mechanism';
 import { Notices } from '../../parts/Notices';
@@ -14,7 +14,7 @@ export function Send() {
   const send = async () => {
     setState('sending');
     await sendNow();
-    setState(connection.value === 'ready' && savedCount.value === receivedCount.value ? 'sent' : 'not_sent');
+    setState(connection.value === 'ready' && waitingSince.value === null ? 'sent' : 'not_sent');
   };
   return (
     <>
@@ -88,6 +88,8 @@ function Drawings() {
   );
 }
 
+const onClock = (at: string): string => new Date(at).toLocaleString(localeTag(), { dateStyle: 'short', timeStyle: 'short' });
+
 /** What is saved here, what has arrived, and how safely it is kept. */
 export function OnThisPhone() {
   const all = savedCount.value === receivedCount.value;
@@ -101,6 +103,7 @@ export function OnThisPhone() {
           {t('entriesSaved', { n: savedCount.value })} {savedCount.value > 0 && (all ? t('allReceived') : t('entriesReceived', { n: receivedCount.value }))}
         </p>
         <p>{lastContact.value ? t('lastContact', { time: lastContact.value }) : t('noContact')}</p>
+        {clocks.value && <p class="urgent">{t('clockOff', { phone: onClock(clocks.value.phone), practice: onClock(clocks.value.practice) })}</p>}
         <Send />
         <Refused />
       </div>

@@ -1,4 +1,5 @@
 import { useComputed } from '@preact/signals';
+import { trouble } from '../../session/actions';
 import { program, sessions } from '../../../outbox';
 import { Button, ButtonLink } from '../../../shared/form/Button';
 import { Arrow } from '../../../shared/marks/marks';
@@ -101,9 +102,11 @@ function MainStep({ planned }: { planned: Planned }) {
 
 export const hurtPath = (planned_id?: string): string => (planned_id ? `/hurts?session=${planned_id}` : '/hurts');
 
+/** A tap that was not saved is said here too: the line under the title may be out of sight, and is read aloud from there. */
 export function SessionFoot({ planned }: { planned: Planned }) {
   return (
     <>
+      <p class="trouble" aria-hidden="true">{trouble.value && t(trouble.value === 'full' ? 'phoneFull' : 'stoneNotSaved')}</p>
       <RestBar />
       <div class="row steps">
         <MainStep planned={planned} />

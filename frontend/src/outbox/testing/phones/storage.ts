@@ -102,11 +102,11 @@ Connection.prototype.transaction = function (...args) {
 /** What a page calls `indexedDB`. */
 export const indexedDbOf = (factory: () => IDBFactory, user: User) => ({
   open(name: string, version: number): IDBOpenDBRequest {
-    const request = factory().open(name, user.dead ? undefined : version);
-    if (user.dead) return new EventTarget() as IDBOpenDBRequest; // nobody answers what is gone
-    const how = due(user);
+    const how = user.dead ? null : due(user);
     if (how === 'killed') user.die();
     else if (how) throw made(how === 'unanswered' ? 'UnknownError' : how);
+    if (user.dead) return new EventTarget() as IDBOpenDBRequest; // nobody answers what is gone
+    const request = factory().open(name, version);
     user.opening += 1;
     let held = false;
     const over = () => {
