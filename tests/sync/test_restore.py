@@ -149,7 +149,7 @@ def test_a_person_erased_after_the_backup_stays_erased_and_a_phone_that_is_ahead
         server.stop()
         _erase_by_hand(tmp_path, client_id)
         assert b"0-7" in copy.read_bytes() or b"0-3" in copy.read_bytes()
-        restored = command(tmp_path, "restore", str(copy))
+        restored = command(tmp_path, "restore", str(copy), "--replace")
         assert restored.returncode == 0, restored.stderr
         server.start()
         answer = http.post(

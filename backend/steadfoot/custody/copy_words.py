@@ -19,6 +19,7 @@ TITLES: Final[Mapping[str, tuple[str, str]]] = {
     "program_version": ("Programs", "Programme"),
     "event": ("Check-ins, as the phone sent them", "Einträge, wie das Telefon sie sandte"),
     "receipt": ("Numbers of check-ins received", "Nummern empfangener Einträge"),
+    "due": ("Check-ins received and not yet worked out", "Empfangene, noch nicht ausgewertete Einträge"),
     "refused_event": ("Entries kept aside", "Beiseitegelegte Einträge"),
     "session_rollup": ("Sessions, as read from check-ins", "Einheiten, aus Einträgen gelesen"),
     "pain_entry": ("Pain, as read from check-ins", "Schmerz, aus Einträgen gelesen"),

@@ -23,6 +23,7 @@ LINKED: Final[Mapping[str, str]] = {
     "program_version": "client_id",
     "event": "client_id",
     "receipt": "device_id",
+    "due": "client_id",
     "refused_event": "client_id",
     "session_rollup": "client_id",
     "pain_entry": "client_id",
