@@ -105,7 +105,7 @@ class House:
     def colleague(self, role: str, email: str = "lia@thornwater.example", name: str = "Lia Fenn") -> "House":
         """Have a colleague join by a link; answer the practice as they see it."""
         link = self.post("/practice/invitations", {"email": email, "display_name": name, "role": role})
-        visitor = TestClient(self.app, base_url="https://testserver")
+        visitor = TestClient(self.app, base_url=str(self.http.base_url))
         body = {"code": link["url"].partition("#join=")[2], "display_name": name, "password": PASSWORD}
         response = visitor.post(f"{API}/practice/people", json=body)
         assert response.status_code == 201, response.text

@@ -257,7 +257,7 @@ def furnished(house: House) -> Practice:
     visitor = TestClient(house.app, base_url=HOST)
     waiting = visitor.post(f"{API}/pairings", json={"code": house.invite(client_id, "link")["code"]}).json()
     flag = house.get("/flags")["items"][0]
-    colleague = house.colleague("practitioner", f"lia@{MARKER.lower()}.example")
+    colleague = house.colleague("practitioner", f"lia@{MARKER.lower()}.{house.practice_id[-6:]}.example")
     owner = security_ids(house, colleague.practitioner_id, MARKER)
     ids = {
         "client_id": client_id,

@@ -4,7 +4,7 @@ from fastapi.testclient import TestClient
 
 from steadfoot.core.ids import uuid7
 from steadfoot.identity.tables import Passkey
-from tests.builders import API, HOST, PASSWORD, House
+from tests.builders import API, PASSWORD, House
 
 OWNERS_ONLY = {
     "listPeople",
@@ -52,19 +52,23 @@ STORES_NOTHING = {
 
 def _other_session(house: House) -> str:
     """Answer a session of the owner in another browser: whoever walks the document must not sign themselves out."""
-    visitor = TestClient(house.app, base_url=HOST)
+    visitor = TestClient(house.app, base_url=str(house.http.base_url))
     visitor.post(f"{API}/sign-in", json={"email": house.get("/account")["email"], "password": PASSWORD})
     return str(next(one["id"] for one in house.get("/account/sessions")["items"] if not one["here"]))
 
 
 def security_ids(house: House, colleague_id: str, marker: str) -> dict[str, str]:
     """Answer ids of a session, a link, a colleague, and of a passkey of that colleague."""
-    link = {"email": f"ada@{marker.lower()}.example", "display_name": marker, "role": "practitioner"}
+    link = {
+        "email": f"ada@{marker.lower()}.{house.practice_id[-6:]}.example",
+        "display_name": marker,
+        "role": "practitioner",
+    }
     row = Passkey(
         id=uuid7(house.clock()),
         practice_id=house.practice_id,
         practitioner_id=colleague_id,
-        credential_id="AAAA",
+        credential_id=colleague_id,
         public_key="",
         sign_count=0,
         name=marker,

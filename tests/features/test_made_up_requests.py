@@ -9,8 +9,8 @@ from datetime import date
 import pytest
 from fastapi.responses import JSONResponse
 
-from steadfoot.identity import routes as identity_routes
 from steadfoot.identity import service as identity_service
+from steadfoot.identity import sign_in_routes
 from tests.features.access import Practice, practice
 from tests.made_up.judging import try_out
 from tests.made_up.world import world_of
@@ -37,7 +37,7 @@ def test_a_run_names_an_answer_that_is_not_what_the_document_says(
 ) -> None:
     """Guards the test above: a run that sees nothing would pass it."""
     world = world_of(practice)
-    monkeypatch.setattr(identity_routes, "_me", lambda _access: JSONResponse(said))
+    monkeypatch.setattr(sign_in_routes, "me_of", lambda _access: JSONResponse(said))
     run = try_out(world, 1, 1, only="readMe")
     world.close()
     assert [line for line in run.faults if line.startswith("readMe as practitioner: ")]
