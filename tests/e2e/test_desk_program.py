@@ -34,7 +34,7 @@ def fill_sign_in(page: Page, server: Server) -> None:
     """Type address and password and send them."""
     page.get_by_label("Email").fill(server.email)
     page.get_by_label("Password", exact=True).fill(PASSWORD)
-    page.get_by_role("button", name="Sign in").click()
+    page.get_by_role("button", name="Sign in", exact=True).click()
 
 
 def new_client(server: Server, name: str = "Emil Tarrow", **more: Any) -> str:

@@ -127,7 +127,6 @@ def test_what_is_refused_is_not_repeated(practice: Practice, ear: _Ear) -> None:
 @pytest.mark.parametrize(
     ("error", "status"),
     [
-        (RuntimeError(MARKER), 500),
         (IntegrityError("INSERT", {"note": MARKER}, Exception(f"unique\nDETAIL: Key (note)=({MARKER})")), 500),
         (OperationalError("INSERT", {"note": MARKER}, Exception(f"disk full\nDETAIL: {MARKER}{FORGED}")), 503),
     ],
