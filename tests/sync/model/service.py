@@ -4,7 +4,7 @@ import asyncio
 import json
 import shutil
 import sqlite3
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import closing, contextmanager
 from dataclasses import dataclass
 from pathlib import Path
@@ -51,6 +51,7 @@ class FaultPoint:
     def __init__(self) -> None:
         self.left: int | None = None
         self.dies = True
+        self.on_death: Callable[[], None] = lambda: None
         self.met = 0
         """How often it struck since it was armed last."""
 
@@ -67,6 +68,7 @@ class FaultPoint:
             return
         self.left, self.met = None, 1
         if self.dies:
+            self.on_death()
             raise Died
         raise sqlite3.OperationalError("disk I/O error (made up)")
 
@@ -126,7 +128,10 @@ class Service:
         self.chance = Chance()
         self.settings = Settings(data_dir=folder, public_url="https://steadfoot.test", draw_ahead="off")
         self._loop = asyncio.new_event_loop()
+        self._loop.run_in_executor = self._at_once  # type: ignore[method-assign]
+        self.point.on_death = self._die
         self._backups = 0
+        self._death: asyncio.Future[None] | None = None
         self.database: Database | None = None
         self.app: FastAPI | None = None
 
@@ -196,7 +201,30 @@ class Service:
         return [answer if isinstance(answer, Heard) else None for answer in answers]
 
     async def _gather(self, requests: list[tuple[str, str, dict[str, str], bytes]]) -> list[Heard | BaseException]:
-        return await asyncio.gather(*(self._one(*one) for one in requests), return_exceptions=True)
+        """With the process everything ends that it was doing, also what no request waits for."""
+        self._death = self._loop.create_future()
+        asked = asyncio.gather(*(self._one(*one) for one in requests), return_exceptions=True)
+        await asyncio.wait((asked, self._death), return_when=asyncio.FIRST_COMPLETED)
+        if self._death.done():
+            self._dead = True
+            rest = asyncio.all_tasks() - {asyncio.current_task()}
+            for task in rest:
+                task.cancel()
+            await asyncio.gather(*rest, return_exceptions=True)
+        return await asked
+
+    def _die(self) -> None:
+        if self._death is not None and not self._death.done():
+            self._death.set_result(None)
+
+    def _at_once(self, _executor: Any, work: Callable[..., Any], *args: Any) -> "asyncio.Future[Any]":
+        """As ``without_threads``, for what the loop's own threads would do."""
+        found: asyncio.Future[Any] = self._loop.create_future()
+        try:
+            found.set_result(work(*args))
+        except BaseException as error:  # a made-up death is one, too  # noqa: BLE001
+            found.set_exception(error)
+        return found
 
     async def _one(self, method: str, target: str, headers: dict[str, str], body: bytes) -> Heard:
         sent: list[Any] = []
