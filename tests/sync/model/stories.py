@@ -175,7 +175,7 @@ def a_network_answers_in_the_practices_place(world: World) -> None:
     for number in range(len(STRANGE)):
         _enter(world, handset, number)
         page = world.page(handset)
-        world.send(handset, page, [("strange", number)] * 4)
+        world.send(handset, page, [("strange", number)] * 40)
         assert world.look(handset, page)["received"] == 0, "received, and nobody has it"
 
 

@@ -11,7 +11,7 @@ export type Network = (page: Page, call: Call) => Promise<Answer>;
 
 export const SURROUNDINGS = [
   'indexedDB', 'fetch', 'navigator', 'document', 'addEventListener', 'setTimeout', 'clearTimeout', 'Date', 'crypto', 'AbortSignal',
-  'CompressionStream',
+  'CompressionStream', 'localStorage', 'location',
 ] as const;
 
 const turn = () => new Promise<void>((resolve) => setImmediate(resolve));
@@ -39,6 +39,7 @@ export class Page implements User {
       indexedDbOf(() => phone.factory, this), this.#fetch, { locks: phone.locksFor(this) }, { addEventListener() {}, visibilityState: 'visible' },
       () => undefined, this.#setTimeout, (id: number) => void this.#timers.delete(id), phone.Date,
       { getRandomValues: phone.randomBytes }, { timeout: () => null }, undefined,
+      phone.notes, { reload: () => void this.outbox.start() },
     );
   }
 
@@ -79,7 +80,7 @@ export class Page implements User {
 
   /** Runs the timers whose time has come. */
   fire(): void {
-    for (const [id, timer] of [...this.#timers]) {
+    for (const [id, timer] of [...this.#timers].sort(([, a], [, b]) => a.at - b.at)) {
       if (this.dead || timer.at > this.phone.elapsed) continue;
       this.#timers.delete(id);
       timer.run();

@@ -3,6 +3,15 @@ import type { IDBFactory } from 'fake-indexeddb';
 import { Page, type Build, type Network } from './page';
 import { contents, filled, type Stored } from './storage';
 
+function notes() {
+  const kept = new Map<string, string>();
+  return {
+    getItem: (name: string) => kept.get(name) ?? null,
+    setItem: (name: string, value: string) => void kept.set(name, value),
+    removeItem: (name: string) => void kept.delete(name),
+  };
+}
+
 export interface Setting { now: number; ahead: number; seed: number; locks: boolean; stored: Stored }
 
 export class Phone {
@@ -12,6 +21,8 @@ export class Phone {
   /** Opens that wait for a page to let go of the database. */
   blocked = 0;
   readonly Date: DateConstructor;
+  /** The small storage that survives when the other is wiped. */
+  readonly notes = notes();
   #holder: Page | null = null;
   /** What is surely on the disk; null where all of it is. */
   #flushed: Stored | null = null;
