@@ -8,6 +8,7 @@ from sqlmodel import Session
 from steadfoot.core.ids import uuid7
 from steadfoot.core.keyring import Keyring
 from steadfoot.core.problems import Conflict, Invalid, not_found
+from steadfoot.core.qr import qr_svg
 from steadfoot.identity import factor_store, passkeys, recovery, sessions, store, totp
 from steadfoot.identity.access import CONFIRMED_FOR, PractitionerAccess
 from steadfoot.identity.account_schemas import AccountOut, PasskeyOut, TotpBegun
@@ -75,7 +76,7 @@ def begin_totp(session: Session, access: PractitionerAccess, keyring: Keyring, n
         )
     )
     address = totp.uri(secret, person.email, access.practice_name)
-    return TotpBegun(secret=secret, uri=address, qr_svg=totp.qr_svg(address))
+    return TotpBegun(secret=secret, uri=address, qr_svg=qr_svg(address))
 
 
 def activate_totp(session: Session, person: Practitioner, keyring: Keyring, typed: str, now: datetime) -> list[str]:

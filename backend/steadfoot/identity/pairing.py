@@ -3,15 +3,14 @@
 import secrets
 from collections.abc import Sequence
 from datetime import datetime, timedelta
-from io import BytesIO
 
-import segno
 from sqlmodel import Session
 
 from steadfoot.audit import service as audit
 from steadfoot.audit.service import Actor, ActorKind
 from steadfoot.core.ids import digest_of, new_code, new_token, normal_code, uuid7
 from steadfoot.core.problems import Invalid, NotFound, not_found
+from steadfoot.core.qr import qr_svg
 from steadfoot.identity import store
 from steadfoot.identity.access import DeviceAccess
 from steadfoot.identity.schemas import Delivery, InvitationOut, PairingOut
@@ -52,17 +51,8 @@ def invite(
         url=url,
         code="-".join(code[start : start + 5] for start in range(0, len(code), 5)),
         expires_at=row.expires_at,
-        qr_svg=_qr_svg(url),
+        qr_svg=qr_svg(url),
     )
-
-
-def _qr_svg(url: str) -> str:
-    """Answer a QR code as a whole SVG document: pages show it as an image, never as part of themselves."""
-    out = BytesIO()
-    segno.make(url, error="m").save(
-        out, kind="svg", xmldecl=False, nl=False, omitsize=True, border=2, svgclass=None, lineclass=None
-    )
-    return out.getvalue().decode()
 
 
 def _new_device(client: Client, label: str, now: datetime) -> tuple[Device, str]:

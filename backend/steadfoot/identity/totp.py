@@ -4,7 +4,6 @@ import hmac
 from datetime import datetime
 
 import pyotp
-import segno
 
 from steadfoot.core.keyring import CannotOpen, Keyring
 from steadfoot.core.problems import NotSignedIn
@@ -46,11 +45,6 @@ def uri(secret: str, email: str, practice: str) -> str:
     """Answer the address that an app for codes reads from a QR code."""
     issuer = f"Steadfoot {practice}".replace(":", " ")
     return pyotp.TOTP(secret, digits=DIGITS, interval=STEP_S).provisioning_uri(name=email, issuer_name=issuer)
-
-
-def qr_svg(address: str) -> str:
-    """Answer a QR code as SVG to lay into a page."""
-    return segno.make(address, error="m").svg_inline(omitsize=True, border=2, svgclass=None, lineclass=None)
 
 
 def opened(keyring: Keyring, row: TotpSecret) -> str:

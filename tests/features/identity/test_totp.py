@@ -30,7 +30,7 @@ def test_the_app_is_told_what_it_needs_and_nothing_counts_before_its_first_code(
     assert asked["issuer"] == "Steadfoot Thornwater Physical Therapy"
     assert asked.get("digits", "6") == "6"
     assert EMAIL in begun["uri"].replace("%40", "@")
-    assert begun["qr_svg"].startswith("<svg")
+    assert begun["qr_svg"].startswith('<svg xmlns="http://www.w3.org/2000/svg"')
     assert sign_in(house.app).status_code == 200
     house.post("/account/totp/activations", {"code": code_at(house, begun["secret"], 5)}, status=422)
     assert house.get("/account")["totp_since"] is None

@@ -30,7 +30,7 @@ function SetUp({ begun, again, onOn, onClose }: { begun: Begun; again: boolean; 
   return (
     <form onSubmit={submit} noValidate>
       <p tabIndex={-1} ref={heading}>{t('totpScan')} {again && t('totpOldStays')}</p>
-      <div class="qr" role="img" aria-label={t('totpQr')} dangerouslySetInnerHTML={{ __html: begun.qr_svg }} />
+      <img class="qr" alt={t('totpQr')} src={`data:image/svg+xml,${encodeURIComponent(begun.qr_svg)}`} />
       <p class="secret">{t('totpSecret', { secret: grouped(begun.secret) })}</p>
       <Field label={t('totpFirst')} name="one-time-code" inputMode="numeric" autoComplete="one-time-code" required value={code} onInput={setCode}
         error={missing || (failure && failureWords(failure))} />
