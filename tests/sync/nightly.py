@@ -15,11 +15,13 @@ from pathlib import Path
 ROOT = Path(__file__).parents[2]
 HISTORIES_A_RUN, KILLS_A_RUN = 1_000, 60
 LOWEST_PRIORITY = 19
+_PATIENT = ("-o", "faulthandler_timeout=3600")
+"""A thousand histories are one test, and at the lowest priority a long one."""
 
 
 def _pytest(test: str, **environment: object) -> bool:
     """Run one test in a process of its own; answer whether it passed."""
-    words = [sys.executable, "-m", "pytest", "-q", "-p", "no:cacheprovider", "--tb=short", test]
+    words = [sys.executable, "-m", "pytest", "-q", "-p", "no:cacheprovider", "--tb=short", *_PATIENT, test]
     more = {f"STEADFOOT_TEST_{name.upper()}": str(value) for name, value in environment.items()}
     found = subprocess.run(words, cwd=ROOT, env={**os.environ, **more}, capture_output=True, text=True, check=False)
     if found.returncode:
