@@ -48,7 +48,7 @@ const About = ({ row }: { row: AuditRow }) => {
 
 function Rows({ items, zone }: { items: readonly AuditRow[]; zone: string }) {
   return (
-    <div class="scroll" role="region" aria-label={c('rowsTable')} tabIndex={0}>
+    <div class="table-scroll" role="region" aria-label={c('rowsTable')} tabIndex={0}>
       <table class="plain">
         <thead><tr>{[c('colWhen'), c('colWho'), c('colWhat'), c('colWhom')].map((name) => <th key={name} scope="col">{name}</th>)}</tr></thead>
         <tbody>
@@ -118,7 +118,7 @@ function Shown({ choice }: { choice: string }) {
   const { data, asOf, failure, reload } = useResource<Page>(`/audit${asked && `?${asked}`}`);
   const name = data?.clients.find(({ id }) => id === chosen().get('client_id'))?.name;
   return (
-    <main>
+    <main class="audit-page">
       <h1>{c('auditTitle')}</h1>
       {name && <p><Link to={`/clients/${chosen().get('client_id')}`}>{t('backToPerson', { name })}</Link></p>}
       <p class="soft measure">{c('auditText')}</p>
