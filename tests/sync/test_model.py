@@ -13,7 +13,7 @@ from hypothesis.stateful import run_state_machine_as_test
 from tests.sync.model.machine import Histories
 from tests.sync.model.run import worlds
 
-HISTORIES = int(os.environ.get("STEADFOOT_TEST_HISTORIES", "100"))
+HISTORIES = int(os.environ.get("STEADFOOT_TEST_HISTORIES", "30"))
 SEED = int(os.environ.get("STEADFOOT_TEST_SEED", "20261128"))
 STEPS = 14
 
