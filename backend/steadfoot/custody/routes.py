@@ -21,7 +21,7 @@ from steadfoot.custody.schemas import (
     RetentionBody,
     RetentionOut,
 )
-from steadfoot.identity.access import ByConfirmed, ByDevice, ByKeeper, Now
+from steadfoot.identity.access import ByConfirmed, ByDevice, ByPractitioner, Now
 
 router = APIRouter(prefix="/api/v1", tags=["records"])
 Id = Annotated[str | None, Query(pattern=r"^[0-9a-f-]{36}$")]
@@ -37,7 +37,7 @@ def _named(name: str) -> dict[str, str]:
 
 @router.get("/audit", operation_id="readAudit")
 def get_audit(
-    access: ByKeeper,
+    access: ByPractitioner,
     session: ReadSession,
     practitioner_id: Id = None,
     client_id: Id = None,
@@ -49,7 +49,7 @@ def get_audit(
 
 
 @router.get("/audit/chain", operation_id="verifyAudit")
-def get_chain(access: ByKeeper, session: ReadSession) -> ChainState:
+def get_chain(access: ByPractitioner, session: ReadSession) -> ChainState:
     """Whether every row follows from the one before, and the head to note elsewhere."""
     return log.state_of(session, access.practice_id)
 
@@ -109,7 +109,7 @@ def get_own_record(device: ByDevice, session: ReadSession, at: Now, language: La
 
 
 @router.get("/clients/{client_id}/erasure", operation_id="readErasure")
-def get_erasure(client_id: str, access: ByKeeper, session: ReadSession) -> ErasureState:
+def get_erasure(client_id: str, access: ByPractitioner, session: ReadSession) -> ErasureState:
     """What would go with a client's record, and whether that is asked for."""
     return service.state_of(session, access.practice_id, client_id)
 
@@ -127,20 +127,20 @@ def post_erasure(
 
 
 @router.delete("/clients/{client_id}/erasure", operation_id="keepClient", status_code=204)
-def delete_erasure(client_id: str, access: ByKeeper, session: WriteSession, request: Request) -> None:
+def delete_erasure(client_id: str, access: ByPractitioner, session: WriteSession, request: Request) -> None:
     """Take back an erasure whose day has not come."""
     service.take_back(session, access.practice_id, client_id)
     after_commit(session, lambda: request.app.state.pulse.beat(access.practice_id, client_id))
 
 
 @router.get("/retention", operation_id="readRetention")
-def get_retention(access: ByKeeper, session: ReadSession, at: Now) -> RetentionOut:
+def get_retention(access: ByPractitioner, session: ReadSession, at: Now) -> RetentionOut:
     """How long records are kept, who is past that time, and what is to be erased."""
     return service.retention_of(session, access.practice_id, at)
 
 
 @router.put("/retention", operation_id="setRetention")
-def put_retention(body: RetentionBody, access: ByKeeper, session: WriteSession, at: Now) -> RetentionOut:
+def put_retention(body: RetentionBody, access: ByPractitioner, session: WriteSession, at: Now) -> RetentionOut:
     """Say how long records of archived clients are kept. Nothing is erased by it."""
     service.set_retention(session, access, body, at)
     return service.retention_of(session, access.practice_id, at)

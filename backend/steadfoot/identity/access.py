@@ -255,16 +255,7 @@ def current_practice(
     return signed_in(request, at, token).practice_id
 
 
-def current_keeper(access: Annotated[PractitionerAccess, Depends(current_practitioner)]) -> PractitionerAccess:
-    """Answer who may read the log, take whole records out, erase them and say how long they are kept.
-
-    The one place for that right, beside the roles' own (``roles.OWNER_ONLY``).
-    """
-    return access
-
-
 ByPractitioner = Annotated[PractitionerAccess, Depends(current_practitioner)]
-ByKeeper = Annotated[PractitionerAccess, Depends(current_keeper)]
 ByConfirmed = Annotated[PractitionerAccess, Depends(recently_confirmed)]
 ByDevice = Annotated[DeviceAccess, Depends(current_device)]
 ByToken = Annotated[str, Depends(device_token)]

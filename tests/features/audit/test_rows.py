@@ -7,10 +7,9 @@ from fastapi import FastAPI
 from fastapi.testclient import TestClient
 from sqlalchemy.exc import OperationalError
 
-from steadfoot.audit import service, trail
+from steadfoot.audit import service, trail, writer
 from steadfoot.audit.flood import ROWS_A_MINUTE, Flood
 from steadfoot.audit.service import INSTALLATION, NOBODY, Act, Outcome
-from steadfoot.audit.writer import Writer
 from steadfoot.core.database import Database
 from tests.builders import API, PASSWORD, House, content
 from tests.conftest import START
@@ -154,7 +153,7 @@ def test_what_cannot_be_recorded_is_not_shown(house: House, monkeypatch: pytest.
     def breaks(*_: object) -> None:
         raise OperationalError("insert", {}, Exception("the disk is full"))
 
-    monkeypatch.setattr(Writer, "_keep", breaks)
+    monkeypatch.setattr(writer, "record_all", breaks)
     answer = house.http.get(f"{API}/clients/{client_id}")
     assert (answer.status_code, answer.json()["code"]) == (503, "log-away")
     assert answer.headers["Retry-After"] == "5"
