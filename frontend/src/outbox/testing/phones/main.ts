@@ -36,16 +36,16 @@ function network(page: Page, call: object): Promise<Answer> {
   return new Promise((resolve) => asked.set(lastAsked, resolve));
 }
 
-/** Waits for a page's work; one that waits for nothing but the time an open may take is given that time. */
+/** Waits for a page's work; one that waits for nothing but the time an open may take is given that time, within reason. */
 async function finished<T>(page: Page, work: Promise<T>): Promise<T> {
   let done = false;
   const settled = work.then(() => undefined, () => undefined).then(() => void (done = true));
   for (let tries = 0; tries < 6; tries += 1) {
     await Promise.race([settled, page.quiet()]);
-    if (done || page.dead) break;
+    if (done || page.dead) return Promise.race([work, page.gone]);
     page.phone.pass(OPEN_WITHIN_MS);
   }
-  return Promise.race([work, page.gone]);
+  throw new Error('the page waits, and nothing it waits for comes');
 }
 
 const looked = ({ outbox, dead }: Page) => ({
