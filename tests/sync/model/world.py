@@ -78,7 +78,7 @@ class World:
         self.sent: dict[str, str] = {}
         """Ids of messages that the server said it took, and to whom; as ``held``."""
         self.backups: list[Backup] = []
-        self.cookies: dict[str, str] = {}
+        self.cookies = dict(template.cookies)
         self._switched_on = 0
         self.copies: list[tuple[str, Any]] = []
         """Contents of phones that were copied, with whose they are."""
