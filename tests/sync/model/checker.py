@@ -116,7 +116,7 @@ def _phone(world: World, handset: Handset, ids: set[str], aside: set[str], known
 
 def _acknowledged(world: World, person: str, there: set[str]) -> None:
     """What was acknowledged (A2) is there, unless a restore lost it together with its phone's storage."""
-    mine = {one for one in world.held if any(content[0] == person for content in world.entries.get(one, []))}
+    mine = {one for whose, one in world.held if whose == person}
     assert mine <= there, f"acknowledged and gone: {mine - there}"
 
 

@@ -54,7 +54,7 @@ class Backup:
     """A copy of the server, and what it held then."""
 
     file: Path
-    held: set[str]
+    held: set[tuple[str, str]]
     sent: dict[str, str]
 
 
@@ -73,8 +73,9 @@ class World:
         """What a phone said that it saved, by id; more than one where an id was used twice."""
         self.entered: set[tuple[str, str, str]] = set()
         """Person, kind and body of everything that anybody ever entered."""
-        self.held: set[str] = set()
-        """Ids that the server has acknowledged, and has not lost since by a restore of an older backup (A2)."""
+        self.held: set[tuple[str, str]] = set()
+        """Whose, and the id: what the server has acknowledged, and has not lost since by a restore of an older backup
+        (A2)."""
         self.sent: dict[str, str] = {}
         """Ids of messages that the server said it took, and to whom; as ``held``."""
         self.backups: list[Backup] = []
@@ -180,11 +181,11 @@ class World:
         handset = self.handsets.get(ask["phone"])
         word = handset.word if handset else ""
         self.unmixed(word, heard.text)
-        if heard.status != 200 or not ask["path"].endswith("/sync"):
+        if handset is None or heard.status != 200 or not ask["path"].endswith("/sync"):
             return
         ids = [event["id"] for event in json.loads(ask["body"])["events"]]
         self.on_the_disk(ids)
-        self.held |= set(ids)
+        self.held |= {(handset.person, one) for one in ids}
 
     def unmixed(self, word: str, text: str) -> None:
         """Check that a reply to one practice has no word of the other's."""
