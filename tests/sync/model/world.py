@@ -81,6 +81,7 @@ class World:
         self.backups: list[Backup] = []
         self.cookies = dict(template.cookies)
         self._switched_on = 0
+        self._recording = False
         self.copies: list[tuple[str, Any]] = []
         """Contents of phones that were copied, with whose they are."""
 
@@ -126,6 +127,7 @@ class World:
         """Enter something; what comes of it is what the page says, or nobody knows."""
         self.entered |= {(handset.person, one["kind"], plain(one["body"])) for one in entries}
         before = len(self.stored(handset)["events"])
+        self._recording = True
         try:
             stored = self.phones.call("record", phone=handset.name, page=page, entries=entries, **more)
         except Failed as failed:
@@ -134,6 +136,8 @@ class World:
             grown = len(self.stored(handset)["events"]) - before
             assert grown in (0, len(entries)), f"{grown} of {len(entries)} entries were written"
             return
+        finally:
+            self._recording = False
         assert len(self.stored(handset)["events"]) == before + len(entries), "not written just once"
         for event in stored:
             self.entries.setdefault(event["id"], []).append(content_of(handset.person, event))
@@ -158,7 +162,7 @@ class World:
             self.phones.call("close", phone=handset.name, page=ask["page"])
         elif what == "cut":
             self.phones.call("cut", phone=handset.name)
-        elif what == "recorded":
+        elif what == "recorded" and not self._recording:  # else nobody could say how many entries there should be
             note = {"kind": "note_written", "body": {"text": f"{handset.word} meanwhile"}}
             self.record(handset, ask["page"], [note])
         elif what == "restored" and self.backups:
