@@ -41,7 +41,7 @@ def _drain(world: World, handset: Handset) -> None:
     for _ in range(ROUNDS - 1):
         if look["connection"] == "ready" and look["received"] == look["saved"]:
             break
-        # Something on the way said in the practice's words that it takes no such entry: the phone says so, and a person asks.
+        # Something on the way said in the practice's words that it takes no such entry: the phone says so.
         world.phones.call("try_again" if look["unsendable"] else "send", phone=handset.name, page=page)
         look = world.look(handset, page)
     assert (look["connection"], look["received"]) == ("ready", look["saved"]), look

@@ -156,8 +156,8 @@ class Service:
     def start(self) -> None:
         """Open the file with an app that knows nothing of the one before.
 
-        What an app knows is its state; its routes, which take a tenth of a second to be made ready, are kept, and so are
-        the engines, which have no connection any more and still know how each query is written.
+        What an app knows is its state; its routes, which take a tenth of a second to be made ready, are kept, and so
+        are the engines, which have no connection any more and still know how each query is written.
         """
         self.database = Database(f"sqlite:///{self.file}")
         self._engines = self._engines or (self.database.writer, self.database.reader)
