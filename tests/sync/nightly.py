@@ -8,8 +8,11 @@ import argparse
 import os
 import subprocess
 import sys
+import threading
 import time
 from collections.abc import Iterator
+from concurrent.futures import ThreadPoolExecutor, as_completed
+from itertools import count
 from pathlib import Path
 
 ROOT = Path(__file__).parents[2]
@@ -35,18 +38,26 @@ def _parts(total: int, at_once: int) -> Iterator[int]:
         total -= at_once
 
 
-def _repeat(what: str, test: str, total: int, at_once: int, first_seed: int) -> bool:
+def _repeat(what: str, test: str, total: int, at_once: int, first_seed: int, jobs: int) -> bool:
     """Run a test with one seed after the other until its count is reached; answer whether nothing broke."""
-    done, start = 0, time.monotonic()
-    for number, size in enumerate(_parts(total, at_once)):
-        if not _pytest(test, seed=first_seed + number, **{what: size}):
-            print(f"{what}: broken at seed {first_seed + number}, after {done} without a fault")
-            return False
-        done += size
-        print(
-            f"{what}: {done} of {total}, last seed {first_seed + number}, {time.monotonic() - start:.0f} s", flush=True
-        )
-    return True
+    done, start, seeds, sizes = 0, time.monotonic(), count(first_seed), list(_parts(total, at_once))
+    broken = threading.Event()
+
+    def part(size: int) -> tuple[int, int]:
+        """Answer a seed and how many held with it: none once anything broke."""
+        seed = next(seeds)
+        return seed, size if not broken.is_set() and _pytest(test, seed=seed, **{what: size}) else 0
+
+    with ThreadPoolExecutor(jobs) as pool:
+        for future in as_completed([pool.submit(part, size) for size in sizes]):
+            seed, held = future.result()
+            if not held and not broken.is_set():
+                broken.set()
+                print(f"{what}: broken at seed {seed}", flush=True)
+            done += held
+            if held:
+                print(f"{what}: {done} of {total}, seed {seed} held, {time.monotonic() - start:.0f} s", flush=True)
+    return not broken.is_set()
 
 
 def main() -> int:
@@ -55,12 +66,14 @@ def main() -> int:
     ask.add_argument("--histories", type=int, default=100_000)
     ask.add_argument("--kills", type=int, default=2_000)
     ask.add_argument("--seed", type=int, default=1, help="The first seed; each run of 1000 takes the next.")
+    ask.add_argument("--jobs", type=int, default=os.cpu_count() or 1, help="How many runs at once.")
     given = ask.parse_args()
     os.nice(LOWEST_PRIORITY)
+    more = (given.seed, given.jobs)
     held = [
         _pytest("tests/sync/test_seeded.py"),
-        _repeat("histories", "tests/sync/test_model.py", given.histories, HISTORIES_A_RUN, given.seed),
-        _repeat("kills", "tests/sync/test_kills.py", given.kills, KILLS_A_RUN, given.seed),
+        _repeat("histories", "tests/sync/test_model.py", given.histories, HISTORIES_A_RUN, *more),
+        _repeat("kills", "tests/sync/test_kills.py", given.kills, KILLS_A_RUN, *more),
     ]
     print("seeded bugs caught: " + ("all" if held[0] else "not all"))
     print("lost, doubled or leaked: " + ("none" if all(held[1:]) else "see above"))

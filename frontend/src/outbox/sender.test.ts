@@ -81,6 +81,18 @@ describe('sending', () => {
     expect(phone.timers[0]!.ms).toBe(120_000);
   });
 
+  it('does not wake itself in the midst of a try', async () => {
+    await phone.log(1);
+    const wound: number[] = [];
+    practice.trouble = () => {
+      wound.push(phone.timers.length);
+      if (wound.length === 1) void phone.send(); // an occasion meanwhile: there is a second try at once
+      return 'lost-request';
+    };
+    await phone.send();
+    expect(wound).toEqual([0, 0]);
+  });
+
   it('keeps everything when the practice has unpaired the phone, and stops asking', async () => {
     await phone.log(1, 3);
     practice.devices.clear();

@@ -76,9 +76,9 @@ export class Sender {
   }
 
   async #run(): Promise<void> {
-    this.#clear();
     while (this.#wanted) {
       this.#wanted = false;
+      this.#clear();
       let wait = OTHER_PAGE_MS;
       await this.around.alone(async () => {
         wait = await this.#flush(QUIET_POLL_MS * (0.5 + this.around.random()));

@@ -1,5 +1,6 @@
 """Runs histories: one server's folder, one process of phones, many worlds."""
 
+import logging
 import shutil
 import tempfile
 from collections.abc import Callable, Iterator
@@ -18,12 +19,22 @@ _IN_MEMORY = Path("/dev/shm")
 
 
 @contextmanager
+def _without_logs() -> Iterator[None]:
+    """A history is read from its steps; logs, each death with its stack, would cost more."""
+    logging.disable(logging.CRITICAL)
+    try:
+        yield
+    finally:
+        logging.disable(logging.NOTSET)
+
+
+@contextmanager
 def _service() -> Iterator[Service]:
     """A server on a folder of its own, whose ids come the same each time."""
     folder = Path(tempfile.mkdtemp(dir=_IN_MEMORY if _IN_MEMORY.is_dir() else None))
     service = Service(folder, StandingClock(START))
     try:
-        with without_threads(), repeatable(service.chance), service.point.watching():
+        with _without_logs(), without_threads(), repeatable(service.chance), service.point.watching():
             yield service
     finally:
         service.close()

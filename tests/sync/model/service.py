@@ -132,6 +132,7 @@ class Service:
         self.point.on_death = self._die
         self._backups = 0
         self._death: asyncio.Future[None] | None = None
+        self._engines: tuple[Engine, Engine] | None = None
         self.database: Database | None = None
         self.app: FastAPI | None = None
 
@@ -155,9 +156,12 @@ class Service:
     def start(self) -> None:
         """Open the file with an app that knows nothing of the one before.
 
-        What an app knows is its state; its routes, which take a tenth of a second to be made ready, are kept.
+        What an app knows is its state; its routes, which take a tenth of a second to be made ready, are kept, and so
+        are the engines, which have no connection any more and still know how each query is written.
         """
         self.database = Database(f"sqlite:///{self.file}")
+        self._engines = self._engines or (self.database.writer, self.database.reader)
+        self.database.writer, self.database.reader = self._engines
         fresh = create_app(self.settings, self.database, self.clock)
         self.app = self.app or fresh
         self.app.state = fresh.state

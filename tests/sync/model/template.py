@@ -31,6 +31,8 @@ class Template:
     """Person to client id."""
     stored: dict[str, Any]
     """Handset to the contents of its storage."""
+    cookies: dict[str, str]
+    """Practice's word to the cookie of its practitioner."""
 
 
 def program(word: str, number: int = 0, start: date = MONDAY) -> dict[str, Any]:
@@ -85,10 +87,11 @@ def build(folder: Path, service: Service, phones: Phones) -> Template:
                 house.publish(clients[person], program(word))
             for name in (name for name, person in HANDSETS.items() if PEOPLE[person] == word):
                 stored[name] = _paired(phones, house, name, clients[HANDSETS[name]])
+    cookies = {word: sign_in(service, word) for word in PRACTICES}
     service.stop()
     target = folder / "template.db"
     shutil.copyfile(service.file, target)
-    return Template(target, clients, stored)
+    return Template(target, clients, stored, cookies)
 
 
 def sign_in(service: Service, word: str) -> str:

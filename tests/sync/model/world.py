@@ -54,7 +54,7 @@ class Backup:
     """A copy of the server, and what it held then."""
 
     file: Path
-    held: set[str]
+    held: set[tuple[str, str]]
     sent: dict[str, str]
 
 
@@ -73,13 +73,15 @@ class World:
         """What a phone said that it saved, by id; more than one where an id was used twice."""
         self.entered: set[tuple[str, str, str]] = set()
         """Person, kind and body of everything that anybody ever entered."""
-        self.held: set[str] = set()
-        """Ids that the server has acknowledged, and has not lost since by a restore of an older backup (A2)."""
+        self.held: set[tuple[str, str]] = set()
+        """Whose, and the id: what the server has acknowledged, and has not lost since by a restore of an older backup
+        (A2)."""
         self.sent: dict[str, str] = {}
         """Ids of messages that the server said it took, and to whom; as ``held``."""
         self.backups: list[Backup] = []
-        self.cookies: dict[str, str] = {}
+        self.cookies = dict(template.cookies)
         self._switched_on = 0
+        self._recording = False
         self.copies: list[tuple[str, Any]] = []
         """Contents of phones that were copied, with whose they are."""
 
@@ -125,6 +127,7 @@ class World:
         """Enter something; what comes of it is what the page says, or nobody knows."""
         self.entered |= {(handset.person, one["kind"], plain(one["body"])) for one in entries}
         before = len(self.stored(handset)["events"])
+        self._recording = True
         try:
             stored = self.phones.call("record", phone=handset.name, page=page, entries=entries, **more)
         except Failed as failed:
@@ -133,6 +136,8 @@ class World:
             grown = len(self.stored(handset)["events"]) - before
             assert grown in (0, len(entries)), f"{grown} of {len(entries)} entries were written"
             return
+        finally:
+            self._recording = False
         assert len(self.stored(handset)["events"]) == before + len(entries), "not written just once"
         for event in stored:
             self.entries.setdefault(event["id"], []).append(content_of(handset.person, event))
@@ -157,7 +162,7 @@ class World:
             self.phones.call("close", phone=handset.name, page=ask["page"])
         elif what == "cut":
             self.phones.call("cut", phone=handset.name)
-        elif what == "recorded":
+        elif what == "recorded" and not self._recording:  # else nobody could say how many entries there should be
             note = {"kind": "note_written", "body": {"text": f"{handset.word} meanwhile"}}
             self.record(handset, ask["page"], [note])
         elif what == "restored" and self.backups:
@@ -180,11 +185,11 @@ class World:
         handset = self.handsets.get(ask["phone"])
         word = handset.word if handset else ""
         self.unmixed(word, heard.text)
-        if heard.status != 200 or not ask["path"].endswith("/sync"):
+        if handset is None or heard.status != 200 or not ask["path"].endswith("/sync"):
             return
         ids = [event["id"] for event in json.loads(ask["body"])["events"]]
         self.on_the_disk(ids)
-        self.held |= set(ids)
+        self.held |= {(handset.person, one) for one in ids}
 
     def unmixed(self, word: str, text: str) -> None:
         """Check that a reply to one practice has no word of the other's."""

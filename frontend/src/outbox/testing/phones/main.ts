@@ -36,21 +36,22 @@ function network(page: Page, call: object): Promise<Answer> {
   return new Promise((resolve) => asked.set(lastAsked, resolve));
 }
 
-/** Waits for a page's work; one that waits for nothing but the time an open may take is given that time. */
+/** Waits for a page's work; one that waits for nothing but the time an open may take is given that time, within reason. */
 async function finished<T>(page: Page, work: Promise<T>): Promise<T> {
   let done = false;
   const settled = work.then(() => undefined, () => undefined).then(() => void (done = true));
   for (let tries = 0; tries < 6; tries += 1) {
     await Promise.race([settled, page.quiet()]);
-    if (done || page.dead) break;
+    if (done || page.dead) return Promise.race([work, page.gone]);
     page.phone.pass(OPEN_WITHIN_MS);
   }
-  return Promise.race([work, page.gone]);
+  throw new Error('the page waits, and nothing it waits for comes');
 }
 
 const looked = ({ outbox, dead }: Page) => ({
   dead, connection: outbox.connection.value, saved: outbox.savedCount.value, received: outbox.receivedCount.value,
   acknowledged: outbox.acknowledged.value, waiting_since: outbox.waitingSince.value, refused: outbox.refused.value.map((item) => item.id),
+  unsendable: outbox.unsendable.value.map((item) => item.id),
   storage: outbox.storage.value, outdated: outbox.outdated.value, program: outbox.program.value?.number ?? null,
   messages: outbox.messages.value.map((message) => message.id), client: outbox.device.value?.client_name ?? null,
   ids: outbox.events.value.map((event) => event.id),
@@ -84,6 +85,7 @@ const DOING: Record<string, (phone: Phone, command: Command, page: Page) => unkn
   open: (phone, { build }) => open(phone, build),
   record: (_phone, command, page) => finished(page, record(page, command)),
   send: (_phone, _command, page) => finished(page, page.outbox.sendNow()),
+  try_again: (_phone, _command, page) => finished(page, page.outbox.tryAgain()),
   pair: (_phone, { code }, page) => finished(page, pair(page, code)),
   pass: (phone, { ms }) => pass(phone, ms),
   set: (phone, { now, ahead }) => void Object.assign(phone, now !== undefined && { now }, ahead !== undefined && { ahead }),

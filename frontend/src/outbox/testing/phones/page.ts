@@ -31,6 +31,7 @@ export class Page implements User {
   #timers = new Map<number, { at: number; run: () => void }>();
   #lastTimer = 0;
   #end: (why: Error) => void = () => undefined;
+  #listening: (() => void)[] = [];
 
   constructor(readonly phone: Phone, build: Build, private readonly network: Network) {
     this.gone = new Promise((_, reject) => (this.#end = reject));
@@ -52,6 +53,7 @@ export class Page implements User {
     this.#timers.clear();
     this.phone.release(this);
     this.#end(new Error('killed'));
+    this.#heard();
   }
 
   onTransaction = (tx: IDBTransaction): void => this.phone.onTransaction(tx);
@@ -65,6 +67,7 @@ export class Page implements User {
       path, method: init.method ?? 'GET', headers: init.headers as Record<string, string>, body: (init.body as string | undefined) ?? '',
     });
     this.calling -= 1;
+    this.#heard();
     if (this.dead) return new Promise(() => undefined);
     if (answer.error === 'TimeoutError') throw new DOMException('too slow', 'TimeoutError');
     if (answer.error) throw new TypeError('no network');
@@ -91,8 +94,14 @@ export class Page implements User {
   async quiet(): Promise<void> {
     for (let still = 0; still < QUIET_TURNS; still += 1) {
       await turn();
-      if (this.live.size > 0 || (this.opening > 0 && !this.phone.blocked) || (this.calling > 0 && !this.dead)) still = -1;
+      const isCalling = this.calling > 0 && !this.dead;
+      if (isCalling) await new Promise<void>((resolve) => this.#listening.push(resolve)); // the practice needs the processor meanwhile
+      if (isCalling || this.live.size > 0 || (this.opening > 0 && !this.phone.blocked)) still = -1;
     }
+  }
+
+  #heard(): void {
+    for (const go of this.#listening.splice(0)) go();
   }
 }
 
