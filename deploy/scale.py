@@ -28,9 +28,9 @@ PEAK = 0.15 * 3
 OPEN_PAGES = 0.5
 """Share of practitioners with the caseload open in that hour."""
 ASKS_EVERY_S = 60
-"""An open page asks this often, and at each news of its practice's clients."""
-BUNDLED_S = 30
-"""How often it would ask at most if news were bundled."""
+"""An open page asks this often, and at news of its practice's clients."""
+TOGETHER_S = 10
+"""News that follows within this is asked about together (TOGETHER_MS in the practitioner's pages)."""
 CASELOAD_CPU_MS = 17.0
 """216 people over HTTP: ``python -m tests.bench.caseload``. A practice of more is asked for proportionally more."""
 CASELOAD_PEOPLE = 216
@@ -97,11 +97,10 @@ def _needs(practitioners: int, practices: int, cost: Cost) -> tuple[str, ...]:
     clients = practitioners * CLIENTS_EACH
     calls_a_second = clients * CALLS_A_DAY * PEAK / 3600
     pages, news_a_second = practitioners * OPEN_PAGES, calls_a_second / practices
-    reads_a_second = pages * (1 / ASKS_EVERY_S + news_a_second)
-    bundled_a_second = pages * (1 / ASKS_EVERY_S + min(news_a_second, 1 / BUNDLED_S))
+    reads_a_second = pages * (1 / ASKS_EVERY_S + min(news_a_second, 1 / TOGETHER_S))
     read_ms = CASELOAD_CPU_MS * (clients / practices) / CASELOAD_PEOPLE
     taking_in = calls_a_second * cost.single_ms / 1000 / BUSY
-    reading, bundled = (reads * read_ms / 1000 / BUSY for reads in (reads_a_second, bundled_a_second))
+    reading = reads_a_second * read_ms / 1000 / BUSY
     events = clients * EVENTS_A_DAY
     storage_gb = events * 365 * cost.bytes_an_event / 1e9
     return (
@@ -112,7 +111,6 @@ def _needs(practitioners: int, practices: int, cost: Cost) -> tuple[str, ...]:
         f"{storage_gb:,.1f} GB",
         f"{taking_in:,.2f}",
         f"{reading:,.2f}",
-        f"{bundled:,.2f}",
     )
 
 
@@ -123,9 +121,9 @@ def _tell(name: str, cost: Cost) -> None:
     )
     print(
         "| | clients | events a day | syncs a second | caseloads a second | a year "
-        "| cores to take in | cores to show | if news were bundled |"
+        "| cores to take in | cores to show |"
     )
-    print("| --- | --- | --- | --- | --- | --- | --- | --- | --- |")
+    print("| --- | --- | --- | --- | --- | --- | --- | --- |")
     for title, practitioners, practices in PRACTICES:
         print(f"| {title} | {' | '.join(_needs(practitioners, practices, cost))} |")
 

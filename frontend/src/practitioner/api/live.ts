@@ -1,7 +1,7 @@
 /** The server's word that something changed. It carries ids only; what changed is asked for. */
 import { effect } from '@preact/signals';
 import { session } from './session';
-import { ASK_AGAIN_MS, refreshAbout, refreshAll } from './resource';
+import { ASK_AGAIN_MS, hearAbout, refreshAll } from './resource';
 
 /** Pause before listening again after the server refused. House value, milliseconds. */
 const LISTEN_AGAIN_MS = 15_000;
@@ -26,7 +26,7 @@ function touch(): void {
 function listen(): void {
   let wasLost = false;
   const heard = new EventSource('/api/v1/live');
-  heard.addEventListener('changed', (event) => isTouched() && void refreshAbout((event as MessageEvent<string>).data));
+  heard.addEventListener('changed', (event) => isTouched() && hearAbout((event as MessageEvent<string>).data));
   heard.addEventListener('pairing', look);
   heard.addEventListener('open', () => {
     if (wasLost) look(); // whatever was said meanwhile was not heard

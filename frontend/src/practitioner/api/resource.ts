@@ -24,14 +24,22 @@ interface Resource {
   watchers: number;
   running: Promise<void> | null;
   again: boolean;
+  /** No news is asked about before this, performance.now(). */
+  quietUntil: number;
+  later: ReturnType<typeof setTimeout> | undefined;
 }
 const known = new Map<string, Resource>();
 
 /** Fallback for lost words from the server. House value, milliseconds. */
 export const ASK_AGAIN_MS = 60_000;
+/**
+ * News about single clients follows closely where many of them train at once, and what is about all of them is the largest thing a
+ * page asks for: the first word is asked about at once, those of the next seconds together. House value, milliseconds.
+ */
+export const TOGETHER_MS = 10_000;
 
 function find(path: string, about: string | null): Resource {
-  const made = known.get(path) ?? { path, about, state: signal<Loaded<unknown>>(NOTHING), watchers: 0, running: null, again: false };
+  const made = known.get(path) ?? { path, about, state: signal<Loaded<unknown>>(NOTHING), watchers: 0, running: null, again: false, quietUntil: 0, later: undefined };
   known.set(path, made);
   return made;
 }
@@ -60,22 +68,40 @@ function refresh(resource: Resource): Promise<void> {
   return resource.running;
 }
 
+/** Keep it up to date until the answer is called. */
+export function watch(path: string, about: string | null = null): () => void {
+  const resource = find(path, about);
+  resource.watchers += 1;
+  void refresh(resource);
+  return () => void (resource.watchers -= 1);
+}
+
 /** The answer to GET `path`, kept up to date while the component is shown. `about` is the client it speaks of. */
 export function useResource<T>(path: string, about: string | null = null): Loaded<T> & { reload: () => Promise<void> } {
   const resource = find(path, about);
-  useEffect(() => {
-    resource.watchers += 1;
-    void refresh(resource);
-    return () => void (resource.watchers -= 1);
-  }, [resource]);
+  useEffect(() => watch(path, about), [resource]);
   return { ...(resource.state.value as Loaded<T>), reload: () => refresh(resource) };
 }
 
 const watched = () => [...known.values()].filter((resource) => resource.watchers > 0);
 export const refreshAll = (): void => watched().forEach((resource) => void refresh(resource));
-/** News about one client: what is about them, and what is about many. */
-export function refreshAbout(client: string): Promise<void[]> {
-  return Promise.all(watched().filter(({ about }) => about === null || about === client).map(refresh));
+const concerned = (client: string) => watched().filter(({ about }) => about === null || about === client);
+/** Something was done here about one client: what is about them, and what is about many. */
+export const refreshAbout = (client: string): Promise<void[]> => Promise.all(concerned(client).map(refresh));
+/** The server's word about one client: what is about them at once, what is about many together with the words that follow. */
+export const hearAbout = (client: string): void => concerned(client).forEach((one) => (one.about ? void refresh(one) : hear(one)));
+
+function hear(resource: Resource): void {
+  const wait = resource.quietUntil - performance.now();
+  if (resource.later !== undefined) return;
+  if (wait <= 0) {
+    resource.quietUntil = performance.now() + TOGETHER_MS;
+    return void refresh(resource);
+  }
+  resource.later = setTimeout(() => {
+    resource.later = undefined;
+    if (resource.watchers > 0) hear(resource);
+  }, wait);
 }
 
 /** Let go of everything that is about one client; what is about many is asked for again. */
