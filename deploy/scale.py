@@ -120,8 +120,7 @@ def _tell(name: str, cost: Cost) -> None:
         f"{cost.single_ms:.1f} ms of CPU for one alone, {cost.batched_ms:.2f} in a batch of {_BATCH}.\n"
     )
     print(
-        "| | clients | events a day | syncs a second | caseloads a second | a year "
-        "| cores to take in | cores to show |"
+        "| | clients | events a day | syncs a second | caseloads a second | a year | cores to take in | cores to show |"
     )
     print("| --- | --- | --- | --- | --- | --- | --- | --- |")
     for title, practitioners, practices in PRACTICES:
