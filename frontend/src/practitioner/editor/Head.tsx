@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import { time } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
-import { Link } from '../../shared/router';
 import { me } from '../api/session';
+import { Button } from '../form/Button';
+import { Link } from '../form/Link';
 import type { Editor } from './editor';
 import { PublishDialog } from './PublishDialog';
 import { SaveTemplate } from './SaveTemplate';

@@ -1,10 +1,12 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
-import { Choices } from '../../shared/form/Choices';
-import { Field } from '../../shared/form/Field';
 import { inviteColleague, type Role } from '../api/account';
 import { confirmed } from '../api/confirm';
 import { me } from '../api/session';
+import { Button } from '../form/Button';
+import { Choices } from '../form/Choices';
+import { Field } from '../form/Field';
+import { Form } from '../form/Form';
+import { Input } from '../form/bare';
 import { ErrorSummary, type FieldErrors } from '../parts/ErrorSummary';
 import { moment } from '../parts/heard';
 import { FailureLine } from '../parts/status';
@@ -30,7 +32,7 @@ function Link({ made, onClose }: { made: Made; onClose: () => void }) {
   const time = moment(made.until, me.value?.practice.time_zone ?? 'UTC');
   return (
     <div class="invitation">
-      <div class="field"><label for="colleague-link">{t('pplLinkFor', { name: made.name })}</label><input id="colleague-link" readOnly ref={field} value={made.url} /></div>
+      <div class="field"><label for="colleague-link">{t('pplLinkFor', { name: made.name })}</label><Input id="colleague-link" readOnly ref={field} value={made.url} /></div>
       <p>{t('pplLinkText', { time, name: made.name })}</p>
       <p class="actions"><Button kind="main" small onClick={() => void copy()}>{t('recCopy')}</Button> <Button small kind="quiet" onClick={onClose}>{t('close')}</Button> <span role="status">{told}</span></p>
     </div>
@@ -69,7 +71,7 @@ export function Invite({ onInvited }: { onInvited: () => void }) {
   };
   if (made) return <Link made={made} onClose={() => setMade(null)} />;
   return (
-    <form onSubmit={submit} noValidate>
+    <Form onSubmit={submit} noValidate>
       <ErrorSummary errors={errors} attempt={attempt} />
       <Field label={t('pplName')} hint={t('pplNameHint')} name="colleague-name" autoComplete="off" required value={name} onInput={setName} error={errors['colleague-name']} />
       <Field label={t('email')} name="colleague-email" type="email" autoComplete="off" required value={email} onInput={setEmail} error={errors['colleague-email']} />
@@ -77,6 +79,6 @@ export function Invite({ onInvited }: { onInvited: () => void }) {
       <p class="soft">{t(`roleText_${role}`)}</p>
       <FailureLine failure={failure} />
       <p class="actions"><Button small kind="main" type="submit">{busy ? t('saving') : t('pplInvite')}</Button></p>
-    </form>
+    </Form>
   );
 }

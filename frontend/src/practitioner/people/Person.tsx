@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import { dayShort, today } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
-import { Select } from '../../shared/form/Field';
 import { changeColleague, resetSecondFactor, type Colleague, type Role } from '../api/account';
 import { me } from '../api/session';
+import { Button } from '../form/Button';
+import { Select } from '../form/Field';
 import { say } from '../parts/status';
 import { Ask } from '../account/Ask';
 import { t } from '../words';

@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
 import { addDays, dayAndMonth, fullDate } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
-import { Several } from '../../shared/form/Choices';
-import { Select } from '../../shared/form/Field';
+import { Button } from '../form/Button';
+import { Several } from '../form/Choices';
+import { Select } from '../form/Field';
 import { DateBox, TextBox } from '../editor/TextBox';
+import { Doing } from '../rights/Needs';
 import { t } from '../words';
 import type { Desk } from './desk';
 import { Measures } from './Measures';
@@ -89,11 +90,11 @@ function Away({ desk, plan }: { desk: Desk; plan: Plan }) {
           })}
         </ul>
       )}
-      <div class="ed-fields">
+      <Doing><div class="ed-fields">
         <DateBox id="sea-away-first" label={t('seaAwayFrom')} value={first} onChange={(date) => date && setFirst(date)} />
         <DateBox id="sea-away-last" label={t('seaAwayTo')} value={last} onChange={(date) => date && setLast(date)} />
         <div><p role="alert" class="error">{wrong ? t('seaAwayOrder') : ''}</p><Button small onClick={add}>{t('seaAwayAdd')}</Button></div>
-      </div>
+      </div></Doing>
     </fieldset>
   );
 }
