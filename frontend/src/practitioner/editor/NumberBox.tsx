@@ -60,7 +60,7 @@ export function NumberBox({ editor, id, of, before, after, value, onChange, ...r
   };
   const shown = value === null ? '' : String(quantity ? toShown(quantity, value) : value);
   const unit = quantity ? unitOf(quantity) : after;
-  if (!may) return shown && <span class="ed-num">{of && <span class="sr">{of}, </span>}{before} <b>{shown}</b> {unit}</span>;
+  if (!may) return shown && <span class="shown">{of && <span class="sr">{of}, </span>}{before} <b>{shown}</b> {unit}</span>;
   return (
     <span class="ed-num">
       <label>

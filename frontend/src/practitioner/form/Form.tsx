@@ -10,5 +10,5 @@ type FormProps = JSX.IntrinsicElements['form'] & {
 /** A form, for whoever may send it. */
 export function Form({ shows, ...props }: FormProps) {
   if (useMay()) return <form {...props} />;
-  return shows ? <div class={props.class}>{props.children}</div> : null;
+  return shows ? <div class="reading">{props.children}</div> : null;
 }

@@ -4,7 +4,7 @@ import { Button } from '../form/Button';
 import { Several } from '../form/Choices';
 import { Select } from '../form/Field';
 import { DateBox, TextBox } from '../editor/TextBox';
-import { Doing } from '../rights/Needs';
+import { Doing, useMay } from '../rights/Needs';
 import { t } from '../words';
 import type { Desk } from './desk';
 import { Measures } from './Measures';
@@ -78,6 +78,8 @@ function Away({ desk, plan }: { desk: Desk; plan: Plan }) {
   const [first, setFirst] = useState(addDays(plan.starts_on, 7));
   const [last, setLast] = useState(addDays(plan.starts_on, 13));
   const wrong = last < first;
+  const may = useMay();
+  if (!may && plan.away.length === 0) return null;
   const add = () => !wrong && desk.change((now) => addAway(now, first, last));
   return (
     <fieldset class="sea-measures">

@@ -39,7 +39,7 @@ function Body({ desk }: { desk: Desk }) {
   const proposed = desk.proposed.value;
   return (
     <>
-      <p>{t('seaIntro')}</p>
+      <Doing><p>{t('seaIntro')}</p></Doing>
       <p class="urgent">{t('seaCaution')}</p>
       <details class="sea-part" open={desk.start.season === null}>
         <summary>{t('seaFrom')}</summary>

@@ -9,7 +9,7 @@ export default {
   notFoundTitle: 'Diese Seite gibt es nicht',
   notFoundText: 'Der Link ist vielleicht alt. Es wurde nichts verändert.',
   notYoursTitle: 'Diese Seite ist für andere',
-  notYoursWriter: 'Hier wird etwas festgehalten; Sie können alles ansehen und nichts ändern. Die Inhaberin oder der Inhaber kann das ändern.',
+  notYoursWriter: 'Sie ist nur zum Eintragen und Ändern da; anzusehen gibt es hier nichts.',
   notYoursOwner: 'Mit dieser Seite arbeiten nur Inhaberinnen und Inhaber der Praxis.',
   goToCaseload: 'Zu den Betreuten',
   menuSettings: 'Einstellungen',

@@ -10,7 +10,7 @@ export default {
   notFoundTitle: 'This page is not here',
   notFoundText: 'The link may be old. Nothing was changed.',
   notYoursTitle: 'This page is for others',
-  notYoursWriter: 'Something is set down here, and you may look at everything and change nothing. The owner can change that.',
+  notYoursWriter: 'It is only for entering and changing; there is nothing to look at.',
   notYoursOwner: 'Only owners of the practice work on this page.',
   goToCaseload: 'Go to the caseload',
   menuSettings: 'Settings',
