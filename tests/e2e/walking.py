@@ -1,4 +1,4 @@
-"""A walk through every page of the desk as somebody with fewer rights: what they are offered, and what they are refused."""
+"""A walk through every page of the desk as somebody with fewer rights: what is offered, and what is refused."""
 
 import re
 from dataclasses import dataclass, field
@@ -18,7 +18,8 @@ _GO = """async (to) => {
   for (let waited = 0; waited < 8000; waited += 20) {
     await new Promise((resolve) => setTimeout(resolve, 20));
     const main = document.querySelector('main:not([data-left])');
-    const busy = [...(main?.querySelectorAll('h1, [role=status]') ?? [])].some((one) => /Loading|Opening/.test(one.innerText));
+    const told = [...(main?.querySelectorAll('h1, [role=status]') ?? [])].map((one) => one.innerText);
+    const busy = told.some((text) => /Loading|Opening/.test(text));
     if (main?.querySelector('h1') && !busy) break;
   }
   await new Promise((resolve) => setTimeout(resolve, 60));

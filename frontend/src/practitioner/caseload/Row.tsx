@@ -23,10 +23,11 @@ interface RowProps {
 
 function NextButton({ row, isFirst, onWrite }: Pick<RowProps, 'row' | 'isFirst' | 'onWrite'>) {
   const next = nextStep(row);
+  const may = useMay();
   if (!next) return null;
   const kind = isFirst ? 'main' : 'other';
   // Many rows have the same button: for the ear the person's name follows the visible words.
-  const label = <>{t(LABELS[useMay() ? next.does : 'look'])}<span class="sr">: {row.client.display_name}</span></>;
+  const label = <>{t(LABELS[may ? next.does : 'look'])}<span class="sr">: {row.client.display_name}</span></>;
   if (!next.to) return <Button small kind={kind} onClick={() => onWrite(row.client)}>{label}</Button>;
   return <ButtonLink small kind={kind} to={next.to}>{label}</ButtonLink>;
 }

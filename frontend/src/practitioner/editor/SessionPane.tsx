@@ -18,7 +18,7 @@ export function SessionPane({ editor }: { editor: Editor }) {
     return (
       <section class="ed-session" aria-labelledby="session-heading">
         <h2 id="session-heading" tabIndex={-1}>{e('noSession')}</h2>
-        <p id={fieldId('/sessions')} tabIndex={-1}>{e('noSessionText')}</p>
+        <Doing><p id={fieldId('/sessions')} tabIndex={-1}>{e('noSessionText')}</p></Doing>
       </section>
     );
   }

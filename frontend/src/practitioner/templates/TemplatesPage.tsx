@@ -10,12 +10,13 @@ import { exerciseName, facts, prescriptionWords, sessionName } from '../editor/p
 import { failureWords } from '../editor/failure';
 import type { Template } from '../editor/types';
 import { coded, e } from '../editor/words';
-import { Doing, Looking } from '../rights/Needs';
+import { Doing, Looking, useMay } from '../rights/Needs';
 import { templateFacts } from './facts';
 import { OwnTemplate } from './OwnTemplate';
 
 /** What there is to begin a program from. */
 export function TemplatesPage() {
+  const may = useMay();
   const templates = useResource<Items<Template>>('/templates');
   const library = useResource<Items<Entry>>('/exercises');
   const clients = useResource<Items<Client>>('/clients');
@@ -31,7 +32,7 @@ export function TemplatesPage() {
       {!templates.data && !templates.failure && <p role="status">{e('loading')}</p>}
       {templates.data && (
         <>
-          <List id="own" title={e('templatesOwn')} empty={e('templatesOwnNone')} items={own} library={known} people={people} onChange={templates.reload} />
+          <List id="own" title={e('templatesOwn')} empty={e(may ? 'templatesOwnNone' : 'templatesNone')} items={own} library={known} people={people} onChange={templates.reload} />
           <List id="shipped" title={e('templatesShipped')} empty="" items={shipped} library={known} people={people} onChange={templates.reload} />
         </>
       )}
