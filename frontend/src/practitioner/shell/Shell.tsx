@@ -58,7 +58,7 @@ export function Shell({ children }: { children: ComponentChildren }) {
       </header>
       <MapEdge />
       <StatusLine />
-      {!mayWrite.value && path.value !== '/account' && <aside class="read-only soft note" aria-label={t('role_read_only')}><p>{t('accReadOnly')}</p></aside>}
+      {!mayWrite.value && !me.value?.must_set_up_second_factor && path.value !== '/account' && <aside class="read-only soft note" aria-label={t('role_read_only')}><p>{t('accReadOnly')}</p></aside>}
       <div id="content">{children}</div>
       <footer class="foot-line soft note"><p>{t('emergencyNote')}</p><p><Link to="/sources">{t('sourcesTitle')}</Link></p></footer>
     </div>
