@@ -224,14 +224,16 @@ def _everywhere(demo: Demo) -> list[str]:
 
 def test_who_may_only_read_is_offered_nothing_that_is_refused(browser: Browser, demo: Demo) -> None:
     walk = walk_as(browser.new_context(**PLACE), demo, colleague_of(demo, "read_only"))
-    offered, leads, pressed = {}, set(), 0
+    offered, leads, opened, pressed = {}, set(), "", 0
     for path in _everywhere(demo):
         assert walk.go(path), path
         offered[path] = [name for name in walk.offered() if not name.startswith(LOOKS)]
         leads |= walk.leads_to()
         pressed += walk.press_everything()
+        opened += "".join(walk.page.locator("dialog[open]").all_inner_texts())
     assert {path: names for path, names in offered.items() if names} == {}
     assert (walk.refused, walk.writes - COMPUTES, leads & CLOSED) == ([], set(), set())
+    assert "Language of the sheet" in opened and "Pairs a phone" not in opened  # printing, without a secret
     assert pressed > 20  # weeks and days of a program, drawings, printing
     walk.go("/account")
     walk.page.get_by_label("Password you have now").fill(PASSWORD)
