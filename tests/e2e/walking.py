@@ -24,7 +24,7 @@ _GO = """async (to) => {
   }
   await new Promise((resolve) => setTimeout(resolve, 60));
   document.querySelectorAll('#content details').forEach((one) => (one.open = true));
-  await new Promise((resolve) => setTimeout(resolve, 60));
+  await new Promise((resolve) => setTimeout(resolve, 30));
 }"""
 # A list's filters, named by what they are; day and week of a program, which only choose what is shown.
 _OFFERED = """() => [...document.querySelectorAll('#content :is(button, input, select, textarea):enabled')]
