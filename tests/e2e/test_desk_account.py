@@ -189,8 +189,23 @@ def test_a_colleague_joins_by_link_and_is_led_to_the_second_factor_that_the_prac
     _set_up_app(theirs)
     theirs.get_by_role("button", name="I have kept them").click()
     theirs.get_by_role("link", name="Caseload").wait_for()
-    expect(theirs.get_by_text("You may see everything here and change nothing.", exact=False)).to_be_visible()
+    expect(theirs.get_by_text("You may look at everything here and change nothing.", exact=False)).to_be_visible()
+    expect(theirs.get_by_role("link", name="New client")).to_have_count(0)
     theirs.goto(f"{place.address}/desk/clients/new")
-    theirs.get_by_label("Name", exact=True).fill("Emil Tarrow")
-    theirs.get_by_role("button", name="Add").first.click()
-    expect(theirs.get_by_text("An owner of the practice can change that.", exact=False)).to_be_visible()
+    expect(theirs.get_by_role("heading", name="This page is for others")).to_be_visible()
+    assert faults(theirs, DESK_TARGET_PX) == []
+
+    page.reload()
+    page.get_by_role("button", name="New welcome link for Lia Fenn").click()
+    page.get_by_role("dialog").get_by_role("button", name="New welcome link").click()
+    link = page.get_by_label("Link for Lia Fenn", exact=True).input_value()
+    assert faults(page, DESK_TARGET_PX) == []
+    theirs.get_by_role("link", name="Caseload").first.click()
+    theirs.get_by_role("heading", name="Your session ended").wait_for()
+    theirs.goto("about:blank")
+    theirs.goto(link)
+    theirs.get_by_role("heading", name="Welcome back to Thornwater Physical Therapy").wait_for()
+    assert faults(theirs, DESK_TARGET_PX) == []
+    theirs.get_by_label("Password", exact=True).fill("seven cairns before the pass")
+    theirs.get_by_role("button", name="Come in").click()
+    theirs.get_by_text("Your practice asks everyone for a second factor.", exact=False).wait_for()

@@ -5,8 +5,9 @@ from collections.abc import Iterator
 import pytest
 from playwright.sync_api import Browser, BrowserContext, Page, expect
 
-from tests.e2e.conftest import Demo
+from tests.e2e.conftest import PASSWORD, Demo
 from tests.e2e.looking import faults, walk_by_tab
+from tests.e2e.walking import colleague_of, desk_paths, walk_as
 
 pytestmark = pytest.mark.browser
 PHONE_TARGET_PX, DESK_TARGET_PX = 48, 44
@@ -199,3 +200,55 @@ def test_the_focus_walks_through_a_phone_screen_and_is_always_seen(phone: Page, 
     spots = walk_by_tab(phone)
     assert len(spots) > 4
     assert [spot["name"] for spot in spots if spot["covered"] or not spot["ring"]] == []
+
+
+LOOKS = ("Find a", "Which test", "Print", "Show the movement", "Show earlier", "Export this record")
+"""What whoever may only read is offered beside links, by the first words: it filters, opens, prints, exports."""
+COMPUTES = {"season-plans", "checks"}
+"""Posted, but only computed."""
+OWNERS_PAGES = {"/desk/practice/people", "/desk/practice/audit", "/desk/practice/status"}
+CLOSED = OWNERS_PAGES | {"/desk/clients/new", "/desk/exercises/own/new"}
+
+
+def _everywhere(demo: Demo) -> list[str]:
+    people = {one["display_name"]: one["id"] for one in demo.http.get("/api/v1/clients").json()["items"]}
+    fresh = f"/clients/{people['Marek Sorrel']}"  # nothing is set down about him yet
+    known = desk_paths(id=people["Emil Tarrow"], code="step-down")
+    return [path for path in known if path != "/account"] + [
+        fresh,
+        f"{fresh}/program",
+        f"{fresh}/trip",
+        f"{fresh}/screening",
+    ]
+
+
+def test_who_may_only_read_is_offered_nothing_that_is_refused(browser: Browser, demo: Demo) -> None:
+    walk = walk_as(browser.new_context(**PLACE), demo, colleague_of(demo, "read_only"))
+    offered, leads, opened, pressed = {}, set(), "", 0
+    for path in _everywhere(demo):
+        assert walk.go(path), path
+        offered[path] = [name for name in walk.offered() if not name.startswith(LOOKS)]
+        leads |= walk.leads_to()
+        pressed += walk.press_everything()
+        opened += "".join(walk.page.locator("dialog[open]").all_inner_texts())
+    assert {path: names for path, names in offered.items() if names} == {}
+    assert (walk.refused, walk.writes - COMPUTES, leads & CLOSED) == ([], set(), set())
+    assert "Language of the sheet" in opened
+    assert "Pairs a phone" not in opened  # printing, without a secret
+    assert pressed > 20  # weeks and days of a program, drawings, printing
+    walk.go("/account")
+    walk.page.get_by_label("Password you have now").fill(PASSWORD)
+    walk.page.get_by_label("New password").fill(f"{PASSWORD}, and down")
+    walk.page.get_by_role("button", name="Change password").click()
+    expect(walk.page.get_by_text("Your password is changed.", exact=False)).to_be_visible()
+
+
+def test_what_is_an_owners_is_absent_for_a_practitioner(browser: Browser, demo: Demo) -> None:
+    walk = walk_as(browser.new_context(**PLACE), demo, colleague_of(demo, "practitioner"))
+    leads = walk.leads_to()
+    for path in (path for path in _everywhere(demo) if path.startswith("/practice") or path.endswith("/record")):
+        is_closed = walk.go(path) == "This page is for others"
+        assert is_closed == (f"/desk{path}" in OWNERS_PAGES), path
+        assert [name for name in walk.offered() if not name.startswith(LOOKS)] == []
+        leads |= walk.leads_to()
+    assert (walk.refused, leads & OWNERS_PAGES) == ([], set())

@@ -56,6 +56,7 @@ POLICY: dict[str, tuple[str, str]] = {
     "withdrawColleague": (BY_COOKIE, FOUND),
     "changeColleague": (BY_COOKIE, FOUND),
     "resetSecondFactor": (BY_COOKIE, FOUND),
+    "welcomeBack": (BY_COOKIE, FOUND),
     "changePracticeSecurity": (BY_COOKIE, NONE),
     "listen": (BY_COOKIE, NONE),
     "listClients": (BY_COOKIE, OWN),

@@ -12,6 +12,7 @@ OWNERS_ONLY = {
     "withdrawColleague",
     "changeColleague",
     "resetSecondFactor",
+    "welcomeBack",
     "changePracticeSecurity",
     "readAudit",
     "verifyAudit",

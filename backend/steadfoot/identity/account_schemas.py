@@ -167,7 +167,7 @@ class ColleagueBody(Inward):
 
 
 class ColleagueLink(BaseModel):
-    """A link by which a colleague joins, once. It is shown now and never again."""
+    """A link by which a colleague joins or comes back, once. It is shown now and never again."""
 
     id: str
     url: str
@@ -234,9 +234,10 @@ class JoinBody(JoinCodeBody):
 
 
 class Welcome(BaseModel):
-    """Whose practice a link leads to."""
+    """Whose practice a link leads to. ``returning``: they are of it already and only choose a new password."""
 
     practice_name: str
     email: str
     display_name: str
     role: Role
+    returning: bool

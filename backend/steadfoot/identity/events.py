@@ -34,6 +34,7 @@ class Kind(StrEnum):
     COLLEAGUE_WITHDRAWN = "colleague_withdrawn"
     COLLEAGUE_JOINED = "colleague_joined"
     COLLEAGUE_CHANGED = "colleague_changed"
+    COLLEAGUE_WELCOMED_BACK = "colleague_welcomed_back"
     SECURITY_CHANGED = "security_changed"
 
 

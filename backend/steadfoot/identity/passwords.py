@@ -5,6 +5,7 @@ import threading
 from pwdlib import PasswordHash
 from pwdlib.hashers.argon2 import Argon2Hasher
 
+from steadfoot.core.ids import new_token
 from steadfoot.core.problems import Invalid
 from steadfoot.identity.guessed import is_guessed_first
 
@@ -25,6 +26,12 @@ def hashed(password: str, *about: str) -> str:
     _refuse_weak(password, about)
     with _gate:
         return _hasher.hash(password)
+
+
+def nobodys() -> str:
+    """Answer a hash that no password fits: for who shall choose a new one."""
+    with _gate:
+        return _hasher.hash(new_token())
 
 
 def _refuse_weak(password: str, about: tuple[str, ...]) -> None:

@@ -1,15 +1,16 @@
 """The people of a practice, as its owners decide: who joins, in which role, who may no longer sign in."""
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from sqlmodel import Session
 
 from steadfoot.core.ids import digest_of, new_code, normal_code, uuid7
 from steadfoot.core.problems import Conflict, NotFound, not_found
-from steadfoot.identity import factor_store, sessions, store
+from steadfoot.identity import account, factor_store, sessions, store
 from steadfoot.identity.access import PractitionerAccess
-from steadfoot.identity.account_schemas import ColleagueBody, ColleagueChange, ColleagueLink
+from steadfoot.identity.account_schemas import ColleagueBody, ColleagueChange, ColleagueLink, Welcome
 from steadfoot.identity.events import Kind, Someone, security_event
 from steadfoot.identity.roles import Role
 from steadfoot.identity.service import enroll
@@ -23,6 +24,38 @@ def _note(session: Session, access: PractitionerAccess, kind: Kind, about: str |
     security_event(session, Someone(access.practice_id, about, access.practitioner_id), kind)
 
 
+@dataclass(frozen=True, slots=True)
+class _Whose:
+    email: str
+    display_name: str
+    role: Role
+    practitioner_id: str | None = None
+
+
+def _link(session: Session, access: PractitionerAccess, whose: _Whose, address: str, now: datetime) -> ColleagueLink:
+    """Make a link for someone; an earlier one for their address is dead."""
+    for old in store.colleague_invitations(session, access.practice_id, now):
+        if old.email == whose.email:
+            session.delete(old)
+    code = new_code()
+    row = ColleagueInvitation(
+        id=uuid7(now),
+        practice_id=access.practice_id,
+        code_digest=digest_of(code),
+        email=whose.email,
+        display_name=whose.display_name,
+        role=whose.role.value,
+        created_at=now,
+        created_by=access.practitioner_id,
+        expires_at=now + LINK_FOR,
+        redeemed_at=None,
+        practitioner_id=whose.practitioner_id,
+    )
+    session.add(row)
+    # In the fragment, which no server log and no Referer header ever carries.
+    return ColleagueLink(id=row.id, url=f"{address}/desk/#join={code}", expires_at=row.expires_at)
+
+
 def invite(
     session: Session, access: PractitionerAccess, body: ColleagueBody, address: str, now: datetime
 ) -> ColleagueLink:
@@ -33,26 +66,8 @@ def invite(
     """
     if store.practitioner_by_email(session, body.email):
         raise Conflict("email-taken", "Someone already signs in with this address.")
-    for old in store.colleague_invitations(session, access.practice_id, now):
-        if old.email == body.email:
-            session.delete(old)
-    code = new_code()
-    row = ColleagueInvitation(
-        id=uuid7(now),
-        practice_id=access.practice_id,
-        code_digest=digest_of(code),
-        email=body.email,
-        display_name=body.display_name,
-        role=body.role.value,
-        created_at=now,
-        created_by=access.practitioner_id,
-        expires_at=now + LINK_FOR,
-        redeemed_at=None,
-    )
-    session.add(row)
     _note(session, access, Kind.COLLEAGUE_INVITED)
-    # In the fragment, which no server log and no Referer header ever carries.
-    return ColleagueLink(id=row.id, url=f"{address}/desk/#join={code}", expires_at=row.expires_at)
+    return _link(session, access, _Whose(body.email, body.display_name, body.role), address, now)
 
 
 def withdraw(session: Session, access: PractitionerAccess, invitation_id: str, now: datetime) -> None:
@@ -78,7 +93,34 @@ def invitation_of(session: Session, code: str, now: datetime) -> ColleagueInvita
     found = store.colleague_invitation(session, digest_of(normal_code(code)), now)
     if found is None:
         raise link_not_valid()
+    _returning(session, found)
     return found
+
+
+def _returning(session: Session, invitation: ColleagueInvitation) -> Practitioner | None:
+    """Answer who comes back by a link; None where it is for somebody new.
+
+    Raises:
+        NotFound: they may no longer sign in.
+    """
+    if invitation.practitioner_id is None:
+        return None
+    person = store.practitioner(session, invitation.practice_id, invitation.practitioner_id)
+    if person is None or person.disabled_at is not None:
+        raise link_not_valid()
+    return person
+
+
+def welcome_of(session: Session, invitation: ColleagueInvitation) -> Welcome:
+    """Answer what whoever opens a link is shown."""
+    person = _returning(session, invitation)
+    return Welcome(
+        practice_name=store.practice(session, invitation.practice_id).name,
+        email=invitation.email,
+        display_name=person.display_name if person else invitation.display_name,
+        role=Role(person.role if person else invitation.role),
+        returning=person is not None,
+    )
 
 
 def link_not_valid() -> NotFound:
@@ -89,7 +131,7 @@ def link_not_valid() -> NotFound:
 def join(
     session: Session, invitation: ColleagueInvitation, display_name: str, password_hash: str, now: datetime
 ) -> Practitioner:
-    """Use the link up and add the colleague.
+    """Use the link up and add the colleague; who comes back has the new password and keeps name and role.
 
     Raises:
         NotFound: somebody used it a moment ago.
@@ -97,6 +139,11 @@ def join(
     """
     if not store.redeem_colleague(session, invitation.id, now):
         raise link_not_valid()
+    if (back := _returning(session, invitation)) is not None:
+        back.password_hash = password_hash
+        session.add(back)
+        account.note(session, back, Kind.PASSWORD_CHANGED)
+        return back
     whose = (invitation.practice_id, invitation.email, display_name)
     person = enroll(session, *whose, password_hash, now, Role(invitation.role))
     someone = Someone(person.practice_id, person.id, invitation.created_by)
@@ -145,7 +192,7 @@ def _keep_an_owner(people: Sequence[Practitioner]) -> None:
 
 
 def reset_target(session: Session, access: PractitionerAccess, practitioner_id: str) -> Practitioner:
-    """Answer the colleague whose second factor an owner resets.
+    """Answer the colleague who lost what they sign in with, and whom an owner helps.
 
     Raises:
         NotFound: no such person in the practice.
@@ -153,8 +200,26 @@ def reset_target(session: Session, access: PractitionerAccess, practitioner_id: 
     """
     person = _found(session, access.practice_id, practitioner_id)
     if person.id == access.practitioner_id:
-        raise Conflict("own-account", "You change your own second factor under Account and security.")
+        raise Conflict("own-account", "You change your own password and second factor under Account and security.")
     return person
+
+
+def welcome_back(
+    session: Session, access: PractitionerAccess, person: Practitioner, nobodys: str, address: str, now: datetime
+) -> ColleagueLink:
+    """Take away all that a colleague signs in with, and make a link by which they choose a new password, once.
+
+    Raises:
+        Conflict: they may not sign in at all.
+    """
+    if person.disabled_at is not None:
+        raise Conflict("disabled", "They may not sign in. Let them sign in again first.")
+    person.password_hash = nobodys
+    session.add(person)
+    account.reset_second_factor(session, person, by=access.practitioner_id)
+    _note(session, access, Kind.COLLEAGUE_WELCOMED_BACK, person.id)
+    whose = _Whose(person.email, person.display_name, Role(person.role), person.id)
+    return _link(session, access, whose, address, now)
 
 
 def require_second_factor(session: Session, access: PractitionerAccess, *, required: bool) -> None:

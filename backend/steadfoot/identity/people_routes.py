@@ -6,6 +6,8 @@ from typing import Annotated
 from fastapi import APIRouter, Depends, Request, Response
 from sqlmodel import Session
 
+from steadfoot.audit.service import Actor, ActorKind
+from steadfoot.audit.trail import set_actor
 from steadfoot.core.database import ReadSession, WriteSession
 from steadfoot.identity import account, factor_store, passwords, people, sessions, store
 from steadfoot.identity.access import ByConfirmed, ByPractitioner, Now, access_of
@@ -85,6 +87,23 @@ def post_reset(practitioner_id: str, access: ByConfirmed, session: WriteSession)
     return _colleague_out(session, person)
 
 
+@router.post("/practice/people/{practitioner_id}/welcome-links", operation_id="welcomeBack", status_code=201)
+def post_welcome_link(
+    practitioner_id: str,
+    access: ByConfirmed,
+    nobodys: Annotated[str, Depends(passwords.nobodys)],  # hashed before the writer's turn begins
+    session: WriteSession,
+    at: Now,
+    request: Request,
+) -> ColleagueLink:
+    """A link for a colleague who lost password and second factor: both are gone, and their sessions end.
+
+    By the link they choose a new password, once, within three days. An earlier one for them is dead.
+    """
+    person = people.reset_target(session, access, practitioner_id)
+    return people.welcome_back(session, access, person, nobodys, request.app.state.settings.practice_address(), at)
+
+
 @router.patch("/practice/security", operation_id="changePracticeSecurity")
 def patch_security(body: PracticeSecurity, access: ByConfirmed, session: WriteSession) -> PracticeSecurity:
     """Require a second factor from everyone, or no longer."""
@@ -96,12 +115,7 @@ def patch_security(body: PracticeSecurity, access: ByConfirmed, session: WriteSe
 def post_welcome(body: JoinCodeBody, session: ReadSession, at: Now) -> Welcome:
     """Whose practice a colleague's link leads to; the link stays good. Posted, so that no log has its code."""
     found = people.invitation_of(session, body.code, at)
-    return Welcome(
-        practice_name=store.practice(session, found.practice_id).name,
-        email=found.email,
-        display_name=found.display_name,
-        role=Role(found.role),
-    )
+    return people.welcome_of(session, found)
 
 
 @dataclass(frozen=True)
@@ -126,8 +140,9 @@ def post_person(
     request: Request,
     response: Response,
 ) -> Me:
-    """Join by a link with a password of one's own; signs in."""
+    """Join by a link with a password of one's own, or come back by one; signs in."""
     person = people.join(session, joining.invitation, body.display_name, joining.password_hash, at)
+    set_actor(request, Actor(ActorKind.PRACTITIONER, person.practice_id, person.id))
     token = sessions.open_session(session, person, at, request.headers.get("User-Agent", ""))
     sessions.sign_out(session, request.cookies.get(COOKIE))
     session.flush()

@@ -52,6 +52,7 @@ OWNER_ONLY = frozenset(
         "withdrawColleague",
         "changeColleague",
         "resetSecondFactor",
+        "welcomeBack",
         "changePracticeSecurity",
         "readAudit",
         "verifyAudit",

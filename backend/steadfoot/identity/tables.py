@@ -51,7 +51,10 @@ class SignIn(Table, table=True):
 
 
 class ColleagueInvitation(Table, table=True):
-    """A single-use link by which a colleague joins the practice; only the digest of its code is kept."""
+    """A single-use link by which a colleague joins the practice; only the digest of its code is kept.
+
+    ``practitioner_id``: who is let in again by it, with a new password; None for somebody new.
+    """
 
     __tablename__ = "colleague_invitation"
 
@@ -65,6 +68,7 @@ class ColleagueInvitation(Table, table=True):
     created_by: str = Field(foreign_key="practitioner.id", max_length=36)
     expires_at: datetime
     redeemed_at: datetime | None
+    practitioner_id: str | None = Field(default=None, foreign_key="practitioner.id", max_length=36)
 
 
 class TotpSecret(Table, table=True):

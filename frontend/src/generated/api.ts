@@ -1589,7 +1589,7 @@ export interface paths {
         put?: never;
         /**
          * Post Person
-         * @description Join by a link with a password of one's own; signs in.
+         * @description Join by a link with a password of one's own, or come back by one; signs in.
          */
         post: operations["joinPractice"];
         delete?: never;
@@ -1632,6 +1632,28 @@ export interface paths {
          * @description Take a colleague's lost second factor away; they sign in by password and set up another. Their sessions end.
          */
         post: operations["resetSecondFactor"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/practice/people/{practitioner_id}/welcome-links": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Post Welcome Link
+         * @description A link for a colleague who lost password and second factor: both are gone, and their sessions end.
+         *
+         *     By the link they choose a new password, once, within three days. An earlier one for them is dead.
+         */
+        post: operations["welcomeBack"];
         delete?: never;
         options?: never;
         head?: never;
@@ -2875,7 +2897,7 @@ export interface components {
         };
         /**
          * ColleagueLink
-         * @description A link by which a colleague joins, once. It is shown now and never again.
+         * @description A link by which a colleague joins or comes back, once. It is shown now and never again.
          */
         ColleagueLink: {
             /**
@@ -7724,7 +7746,7 @@ export interface components {
         };
         /**
          * Welcome
-         * @description Whose practice a link leads to.
+         * @description Whose practice a link leads to. ``returning``: they are of it already and only choose a new password.
          */
         Welcome: {
             /** Display Name */
@@ -7733,6 +7755,8 @@ export interface components {
             email: string;
             /** Practice Name */
             practice_name: string;
+            /** Returning */
+            returning: boolean;
             role: components["schemas"]["Role"];
         };
         /**
@@ -10859,6 +10883,34 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["Colleague"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            404: components["responses"]["404"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    welcomeBack: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                practitioner_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ColleagueLink"];
                 };
             };
             400: components["responses"]["400"];

@@ -1,4 +1,4 @@
-import { ButtonLink } from '../shared/form/Button';
+import { ButtonLink } from './form/Button';
 import { t } from './words';
 
 export function NotFound() {

@@ -44,7 +44,7 @@ def test_a_colleague_joins_by_a_link_that_works_once(house: House, clock: Standi
     assert link["expires_at"] == "2026-06-13T08:00:00Z"
     code = link["url"].partition("#join=")[2]
     welcome = visitor(house.app).post(f"{API}/practice/welcomes", json={"code": code}).json()
-    assert welcome == {"practice_name": "Thornwater Physical Therapy", **LIA}
+    assert welcome == {"practice_name": "Thornwater Physical Therapy", **LIA, "returning": False}
     joined = _join(house, code, display_name="Lia Fenn-Berg")
     assert (joined.status_code, joined.json()["practitioner"]["role"]) == (201, "practitioner")
     assert joined.json()["practitioner"]["display_name"] == "Lia Fenn-Berg"

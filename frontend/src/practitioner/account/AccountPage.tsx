@@ -1,9 +1,10 @@
 import { useRef, useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
 import { renewRecoveryCodes, type Account } from '../api/account';
 import { refreshAll, useResource } from '../api/resource';
 import { me, refreshMe } from '../api/session';
+import { Button } from '../form/Button';
 import { ReadFailure } from '../parts/status';
+import { Looking } from '../rights/Needs';
 import { t } from '../words';
 import { Ask } from './Ask';
 import { Passkeys } from './Passkeys';
@@ -53,11 +54,11 @@ function SecondFactor({ account }: { account: Account }) {
   );
 }
 
-/** How one signs in, and where one is signed in. */
+/** How one signs in, and where one is signed in: everyone's own, whatever they may do else. */
 export function AccountPage() {
   const { data: account, asOf, failure, reload } = useResource<Account>('/account');
   return (
-    <main class="form-page account">
+    <Looking><main class="form-page account">
       <h1>{t('accTitle')}</h1>
       {me.value?.must_set_up_second_factor && <p class="banner" role="status">{t('accMustSetUp')}</p>}
       <ReadFailure failure={failure} asOf={asOf} onRetry={() => void reload()} />
@@ -66,6 +67,6 @@ export function AccountPage() {
       {account && <SecondFactor account={account} />}
       <section><h2>{t('pwTitle')}</h2><Password /></section>
       <section><h2>{t('sesTitle')}</h2><Sessions /></section>
-    </main>
+    </main></Looking>
   );
 }

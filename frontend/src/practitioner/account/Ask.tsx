@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { Dialog } from '../../shared/Dialog';
-import { Button } from '../../shared/form/Button';
 import { confirmed } from '../api/confirm';
+import { Button } from '../form/Button';
 import { FailureLine } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
 import { t } from '../words';

@@ -1,11 +1,12 @@
 import { useState } from 'preact/hooks';
 import { dayShort, today } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
-import { Field } from '../../shared/form/Field';
 import { addPasskey, beginPasskey, removePasskey, type Account, type Passkey } from '../api/account';
 import { confirmed } from '../api/confirm';
 import { makePasskey, passkeysWork } from '../api/passkeys';
 import { me } from '../api/session';
+import { Button } from '../form/Button';
+import { Field } from '../form/Field';
+import { Form } from '../form/Form';
 import { moment } from '../parts/heard';
 import { say } from '../parts/status';
 import { passkeyWords } from '../shell/ShowFactor';
@@ -44,10 +45,10 @@ function Add({ onAdded }: { onAdded: (codes: string[], name: string) => void }) 
     setBusy(false);
   };
   return (
-    <form onSubmit={submit} noValidate>
+    <Form onSubmit={submit} noValidate>
       <Field label={t('pskName')} hint={t('pskNameHint')} name="passkey-name" autoComplete="off" value={name} onInput={setName} error={error} />
       <p class="actions"><Button small type="submit">{busy ? t('saving') : t('pskAdd')}</Button></p>
-    </form>
+    </Form>
   );
 }
 

@@ -1,9 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
-import { Field } from '../../shared/form/Field';
 import { changePassword } from '../api/account';
 import { refreshAll } from '../api/resource';
 import { me } from '../api/session';
+import { Button } from '../form/Button';
+import { Field } from '../form/Field';
+import { Form } from '../form/Form';
+import { Input } from '../form/bare';
 import { ErrorSummary, type FieldErrors } from '../parts/ErrorSummary';
 import { failureWords } from '../parts/failureWords';
 import { say } from '../parts/status';
@@ -37,15 +39,15 @@ export function Password() {
   useEffect(() => void (failure && setAttempt((before) => before + 1)), [failure]);
   const type = shown ? 'text' : 'password';
   return (
-    <form onSubmit={submit} noValidate>
+    <Form onSubmit={submit} noValidate>
       <ErrorSummary errors={told} attempt={attempt} />
-      <input type="hidden" name="username" autoComplete="username" value={me.value?.practitioner.email} />
+      <Input type="hidden" name="username" autoComplete="username" value={me.value?.practitioner.email} />
       <Field label={t('pwCurrent')} name="current-password" type={type} autoComplete="current-password" required value={current} onInput={setCurrent}
         error={told['current-password']} />
       <Field label={t('pwNew')} hint={t('pwNewHint')} name="new-password" type={type} autoComplete="new-password" required value={fresh} onInput={setFresh}
         error={told['new-password']} />
-      <label class="check"><input type="checkbox" checked={shown} onChange={(event) => setShown(event.currentTarget.checked)} /> {t('pwShow')}</label>
+      <label class="check"><Input type="checkbox" checked={shown} onChange={(event) => setShown(event.currentTarget.checked)} /> {t('pwShow')}</label>
       <p class="actions"><Button small type="submit">{busy ? t('saving') : t('pwChange')}</Button></p>
-    </form>
+    </Form>
   );
 }

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
+import { Button } from '../form/Button';
 import { t } from '../words';
 
 /** The codes, once. They stay until the person says that they are kept. */

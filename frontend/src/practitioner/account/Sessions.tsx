@@ -1,8 +1,8 @@
-import { Button } from '../../shared/form/Button';
 import { endEverySession, endOtherSessions, endSession, type OpenSession } from '../api/account';
 import { useResource } from '../api/resource';
 import { leave, me } from '../api/session';
 import type { Items } from '../api/types';
+import { Button } from '../form/Button';
 import { moment } from '../parts/heard';
 import { FailureLine, ReadFailure, say } from '../parts/status';
 import { useWrite } from '../parts/useWrite';

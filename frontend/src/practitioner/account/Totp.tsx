@@ -1,9 +1,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { dayShort, today } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
-import { Field } from '../../shared/form/Field';
 import { activateTotp, beginTotp, removeTotp, type Account } from '../api/account';
 import { confirmed } from '../api/confirm';
+import { Button } from '../form/Button';
+import { Field } from '../form/Field';
+import { Form } from '../form/Form';
 import { failureWords } from '../parts/failureWords';
 import { FailureLine, say } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
@@ -28,14 +29,14 @@ function SetUp({ begun, again, onOn, onClose }: { begun: Begun; again: boolean; 
     if (codes) onOn(codes);
   };
   return (
-    <form onSubmit={submit} noValidate>
+    <Form onSubmit={submit} noValidate>
       <p tabIndex={-1} ref={heading}>{t('totpScan')} {again && t('totpOldStays')}</p>
       <img class="qr" alt={t('totpQr')} src={`data:image/svg+xml,${encodeURIComponent(begun.qr_svg)}`} />
       <p class="secret">{t('totpSecret', { secret: grouped(begun.secret) })}</p>
       <Field label={t('totpFirst')} name="one-time-code" inputMode="numeric" autoComplete="one-time-code" required value={code} onInput={setCode}
         error={missing || (failure && failureWords(failure))} />
       <p class="actions"><Button kind="main" small type="submit">{busy ? t('saving') : t('totpActivate')}</Button> <Button small kind="quiet" onClick={onClose}>{t('cancel')}</Button></p>
-    </form>
+    </Form>
   );
 }
 

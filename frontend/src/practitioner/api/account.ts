@@ -8,6 +8,7 @@ export type Passkey = Schemas['PasskeyOut'];
 export type OpenSession = Schemas['OpenSession'];
 export type Colleague = Schemas['Colleague'];
 export type Waiting = Schemas['WaitingColleague'];
+export type ColleagueLink = Schemas['ColleagueLink'];
 export type People = Schemas['People'];
 export type Role = Schemas['Role'];
 export type Options = Schemas['PasskeyOptions'];
@@ -38,11 +39,12 @@ export const endSession = (id: string) => drop(`/account/sessions/${id}`);
 export const endOtherSessions = () => drop('/account/sessions');
 export const endEverySession = () => drop('/account/sessions?here=true');
 
-export const inviteColleague = (body: Schemas['ColleagueBody']) => post<Schemas['ColleagueLink']>('/practice/invitations', body);
+export const inviteColleague = (body: Schemas['ColleagueBody']) => post<ColleagueLink>('/practice/invitations', body);
 export const withdrawColleague = (id: string) => drop(`/practice/invitations/${id}`);
 export const changeColleague = async (id: string, change: { role?: Role; disabled?: boolean }) =>
   (await request<Colleague>('PATCH', `/practice/people/${id}`, { body: change })).data;
 export const resetSecondFactor = (id: string) => post<Colleague>(`/practice/people/${id}/second-factor-resets`);
+export const welcomeBack = (id: string) => post<ColleagueLink>(`/practice/people/${id}/welcome-links`);
 export const requireSecondFactor = async (requires_second_factor: boolean) =>
   (await request<Schemas['PracticeSecurity']>('PATCH', '/practice/security', { body: { requires_second_factor } })).data;
 export const readWelcome = (code: string) => post<Welcome>('/practice/welcomes', { code });

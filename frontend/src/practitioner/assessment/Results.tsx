@@ -1,11 +1,12 @@
 import { dayShort } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
 import { recordTest } from '../api/calls';
 import { refreshAbout } from '../api/resource';
 import type { TestItem, TestResult } from '../api/types';
+import { Button } from '../form/Button';
 import { FailureLine, say } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
 import { shortCitation } from '../person/answers';
+import { Doing } from '../rights/Needs';
 import { t } from '../words';
 import { takeBack } from './TakeTest';
 
@@ -49,7 +50,7 @@ function Row({ one, client, name }: { one: TestResult; client: string; name: str
       <td class="tnum">{one.value} <span lang="en">{one.unit}</span>{one.note && <><br /><span class="soft">{one.note}</span></>}</td>
       <td lang="en">{one.reference ? one.reading : null}</td>
       <td><Norm one={one} /></td>
-      <td><Button small kind="quiet" onClick={() => void withdraw()}>{t('tstWithdraw')}<span class="sr">: {name}, {day}</span></Button><FailureLine failure={failure} /></td>
+      <Doing><td><Button small kind="quiet" onClick={() => void withdraw()}>{t('tstWithdraw')}<span class="sr">: {name}, {day}</span></Button><FailureLine failure={failure} /></td></Doing>
     </tr>
   );
 }
@@ -77,7 +78,7 @@ export function Results({ client, items }: { client: string; items: readonly Tes
           <Compared item={item} />
           <div class="table-scroll" role="region" aria-label={item.name} tabIndex={0}>
             <table class="plain">
-              <thead><tr>{(['tstDate', 'tstResult', 'tstReading', 'tstNorm', 'tstWithdraw'] as const).map((key) => <th key={key} scope="col">{t(key)}</th>)}</tr></thead>
+              <thead><tr>{(['tstDate', 'tstResult', 'tstReading', 'tstNorm'] as const).map((key) => <th key={key} scope="col">{t(key)}</th>)}<Doing><th scope="col">{t('tstWithdraw')}</th></Doing></tr></thead>
               <tbody>{item.results.map((one) => <Row key={one.id} one={one} client={client} name={item.name} />)}</tbody>
             </table>
           </div>

@@ -1,12 +1,13 @@
 import { useState } from 'preact/hooks';
 import { dayShort } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
-import { Field } from '../../shared/form/Field';
 import { parseNumber } from '../../shared/numbers';
 import { rateActivities, withdrawRating } from '../api/calls';
 import { draft, dropDraft } from '../api/drafts';
 import { refreshAbout } from '../api/resource';
 import type { ClientTests } from '../api/types';
+import { Button } from '../form/Button';
+import { Field } from '../form/Field';
+import { Form } from '../form/Form';
 import { ErrorSummary, type FieldErrors } from '../parts/ErrorSummary';
 import { FailureLine, say } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
@@ -35,7 +36,7 @@ export function scaleErrors(lines: readonly Line[]): FieldErrors {
 /** The activities of the last time, to be rated again: only the same ones can be compared. */
 const startOf = (scale: FunctionalScale): Line[] => scale.items[0]?.activities.map(({ name }) => ({ name, rating: '' })) ?? [EMPTY];
 
-function Form({ client, scale }: { client: string; scale: FunctionalScale }) {
+function Body({ client, scale }: { client: string; scale: FunctionalScale }) {
   const kept = draft(`scale.${client}`);
   const lines: Line[] = kept.value ? JSON.parse(kept.value) : startOf(scale);
   const keep = (to: readonly Line[]) => void (kept.value = JSON.stringify(to));
@@ -57,7 +58,7 @@ function Form({ client, scale }: { client: string; scale: FunctionalScale }) {
     say(t('tstScaleSaved'));
   };
   return (
-    <form onSubmit={submit} noValidate>
+    <Form onSubmit={submit} noValidate>
       <ErrorSummary errors={errors} attempt={attempt} />
       {lines.map(({ name, rating }, i) => (
         <div class="rating-row" key={i}>
@@ -70,7 +71,7 @@ function Form({ client, scale }: { client: string; scale: FunctionalScale }) {
         <Button kind="main" small type="submit">{busy ? t('saving') : t('tstScaleSave')}</Button>
         {lines.length < ACTIVITIES_MAX && <Button small onClick={() => keep([...lines, EMPTY])}>{t('tstAddActivity')}</Button>}
       </p>
-    </form>
+    </Form>
   );
 }
 
@@ -105,7 +106,7 @@ export function Scale({ client, scale }: { client: string; scale: FunctionalScal
       <p>{t('tstScaleText', { n: ACTIVITIES_MAX })} <span class="note soft">{shortCitation(source_work)}</span></p>
       {change && <p>{t('tstChange')}: <b>{t(change.is_real ? 'tstReal' : 'tstNotReal')}</b>. <span lang="en">{change.words}</span></p>}
       {why && <p class="note" lang="en">{why}</p>}
-      <Form client={client} scale={scale} />
+      <Body client={client} scale={scale} />
       {items.length === 0 ? <p class="soft">{t('tstScaleNone')}</p> : <ul class="words">{items.map((one) => <Rating key={one.id} one={one} client={client} />)}</ul>}
     </section>
   );

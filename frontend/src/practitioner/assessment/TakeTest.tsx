@@ -1,13 +1,16 @@
 import { useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
-import { Field, Select } from '../../shared/form/Field';
 import { recordTest, withdrawTest } from '../api/calls';
 import { draft, dropDraft } from '../api/drafts';
 import { refreshAbout } from '../api/resource';
 import type { Test } from '../api/types';
+import { Button } from '../form/Button';
+import { Field, Select } from '../form/Field';
+import { Form } from '../form/Form';
+import { Input } from '../form/bare';
 import { ErrorSummary } from '../parts/ErrorSummary';
 import { FailureLine, say } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
+import { Looking, useMay } from '../rights/Needs';
 import { t } from '../words';
 import { entryErrors, entryOf, NOTHING_TYPED, type Typed } from './entry';
 import { WatchBox } from './WatchBox';
@@ -27,7 +30,7 @@ function Side({ value, error, onChange }: { value: Typed['side']; error: string 
       <legend>{t('tstSide')}</legend>
       <div class="choices">
         {(['left', 'right'] as const).map((side) => (
-          <label key={side}><input type="radio" name="side" value={side} checked={value === side} onChange={() => onChange(side)} /><span>{t(`tst_${side}`)}</span></label>
+          <label key={side}><Input type="radio" name="side" value={side} checked={value === side} onChange={() => onChange(side)} /><span>{t(`tst_${side}`)}</span></label>
         ))}
       </div>
       {error && <p class="error" id="side-error">{error}</p>}
@@ -66,7 +69,7 @@ function Entry({ client, test }: { client: string; test: Test }) {
   };
   const isTimed = test.kind === 'seconds' || test.counter_seconds !== null;
   return (
-    <form onSubmit={submit} noValidate>
+    <Form onSubmit={submit} noValidate>
       <ErrorSummary errors={errors} attempt={attempt} />
       {test.sides && <Side value={typed.side} error={errors.side} onChange={(side) => set({ side })} />}
       {isTimed && <WatchBox limitS={test.counter_seconds} onStop={(seconds) => test.kind === 'seconds' && set({ value: String(Math.min(seconds, test.range.high)) })} />}
@@ -76,7 +79,7 @@ function Entry({ client, test }: { client: string; test: Test }) {
       <Field label={t('tstNote')} name="note" multiline value={typed.note} onInput={(note) => set({ note })} />
       <FailureLine failure={failure} />
       <p class="actions"><Button kind="main" small type="submit">{busy ? t('saving') : t('tstSave')}</Button></p>
-    </form>
+    </Form>
   );
 }
 
@@ -86,8 +89,8 @@ export function TakeTest({ client, tests }: { client: string; tests: readonly Te
   const test = tests.find((one) => one.code === code);
   return (
     <section aria-labelledby="take">
-      <h2 id="take">{t('tstTake')}</h2>
-      <Select label={t('tstWhich')} value={code} options={tests.map((one) => ({ value: one.code as string, label: one.name }))} onChange={setCode} />
+      <h2 id="take">{t(useMay() ? 'tstTake' : 'tstRead')}</h2>
+      <Looking><Select label={t('tstWhich')} value={code} options={tests.map((one) => ({ value: one.code as string, label: one.name }))} onChange={setCode} /></Looking>
       {test && <Protocol test={test} />}
       {test && <Entry key={code} client={client} test={test} />}
     </section>

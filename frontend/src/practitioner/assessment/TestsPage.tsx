@@ -1,6 +1,6 @@
-import { Link } from '../../shared/router';
 import { useResource } from '../api/resource';
 import type { Client, ClientTests, Items, Test } from '../api/types';
+import { Link } from '../form/Link';
 import { ReadFailure } from '../parts/status';
 import { t } from '../words';
 import { Results } from './Results';

@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
+import { Button } from '../form/Button';
 import { t } from '../words';
 import { secondsOf, useWatch } from './watch';
 

@@ -1,12 +1,13 @@
 import { useState } from 'preact/hooks';
 import { time } from '../../shared/dates';
-import { Button, ButtonLink } from '../../shared/form/Button';
-import { Field } from '../../shared/form/Field';
 import { draft } from '../api/drafts';
 import { useResource } from '../api/resource';
 import { me } from '../api/session';
 import type { Caseload, CaseloadRow } from '../api/types';
+import { Button, ButtonLink } from '../form/Button';
+import { Field } from '../form/Field';
 import { ReadFailure } from '../parts/status';
+import { Looking, useMay } from '../rights/Needs';
 import { t } from '../words';
 import { Key } from './Key';
 import { MessageDialog } from './MessageDialog';
@@ -54,7 +55,7 @@ function Filter({ rows, found, text, onInput }: { rows: number; found: number; t
   const wanted = text.trim();
   return (
     <div class="filter">
-      <Field type="search" label={t('filterName')} value={text} onInput={onInput} name="filter" autoComplete="off" />
+      <Looking><Field type="search" label={t('filterName')} value={text} onInput={onInput} name="filter" autoComplete="off" /></Looking>
       <p class="soft note" role="status">{wanted && rows > 0 && (found === 0 ? t('filterNobody', { text: wanted }) : t('filterCount', { n: found, text: wanted }))}</p>
     </div>
   );
@@ -66,15 +67,16 @@ function Body({ shown, waiting, show, handlers }: Steady & { shown: Caseload }) 
   const [writeTo, setWriteTo] = useState<CaseloadRow['client'] | null>(null);
   const filter = draft('caseload.filter');
   const all = shown.items;
+  const may = useMay();
   const rows = filter.value.trim() ? all.filter((row) => hasName(row.client.display_name, filter.value)) : all;
-  if (all.length === 0) return <p class="empty">{t('emptyText')}</p>;
+  if (all.length === 0) return <p class="empty">{t(may ? 'emptyText' : 'emptyLook')}</p>;
   return (
     <>
       <div class="above-table">
         <Filter rows={all.length} found={rows.length} text={filter.value} onInput={(text) => (filter.value = text)} />
         <Key />
         <span class="sr" role="status">{waiting > 0 ? t('changesWaitingSaid', { n: waiting }) : ''}</span>
-        {waiting > 0 && <Button small onClick={show}>{t('changesWaiting', { n: waiting })}</Button>}
+        <Looking>{waiting > 0 && <Button small onClick={show}>{t('changesWaiting', { n: waiting })}</Button>}</Looking>
       </div>
       {rows.length > 0 && <Table rows={rows} now={new Date(shown.as_of)} onWrite={setWriteTo} handlers={handlers} />}
       <MessageDialog client={writeTo} onClose={() => setWriteTo(null)} />

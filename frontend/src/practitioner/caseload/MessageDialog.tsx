@@ -1,10 +1,11 @@
 import { useState } from 'preact/hooks';
 import { Dialog } from '../../shared/Dialog';
-import { Button } from '../../shared/form/Button';
-import { Field } from '../../shared/form/Field';
 import { sendMessage } from '../api/calls';
 import { draft, dropDraft } from '../api/drafts';
 import { refreshAbout } from '../api/resource';
+import { Button } from '../form/Button';
+import { Field } from '../form/Field';
+import { Form } from '../form/Form';
 import { FailureLine, say } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
 import { t } from '../words';
@@ -41,23 +42,23 @@ export function MessageFields({ message }: { message: ReturnType<typeof useMessa
   );
 }
 
-function Form({ client, onClose }: { client: Addressee; onClose: () => void }) {
+function Body({ client, onClose }: { client: Addressee; onClose: () => void }) {
   const message = useMessage(client, onClose);
   return (
-    <form onSubmit={(event) => { event.preventDefault(); void message.send(); }}>
+    <Form onSubmit={(event) => { event.preventDefault(); void message.send(); }}>
       <MessageFields message={message} />
       <div class="foot">
         <Button kind="main" small type="submit">{message.busy ? t('messageSending') : t('messageSend')}</Button>
         <Button small onClick={onClose}>{t('cancel')}</Button>
       </div>
-    </form>
+    </Form>
   );
 }
 
 export function MessageDialog({ client, onClose }: { client: Addressee | null; onClose: () => void }) {
   return (
     <Dialog open={client !== null} title={client ? t('messageTitle', { name: client.display_name }) : ''} onClose={onClose}>
-      {client && <Form client={client} onClose={onClose} />}
+      {client && <Body client={client} onClose={onClose} />}
     </Dialog>
   );
 }

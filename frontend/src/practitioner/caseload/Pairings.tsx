@@ -1,12 +1,14 @@
 import { useState } from 'preact/hooks';
 import { Dialog } from '../../shared/Dialog';
-import { Button } from '../../shared/form/Button';
-import { Field } from '../../shared/form/Field';
 import { confirmPairing, refusePairing } from '../api/calls';
 import { refreshAbout, useResource } from '../api/resource';
 import type { Items, WaitingPairing } from '../api/types';
+import { Button } from '../form/Button';
+import { Field } from '../form/Field';
+import { Form } from '../form/Form';
 import { FailureLine, say } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
+import { Doing } from '../rights/Needs';
 import { t } from '../words';
 
 function Compare({ pairing, onClose }: { pairing: WaitingPairing; onClose: () => void }) {
@@ -28,7 +30,7 @@ function Compare({ pairing, onClose }: { pairing: WaitingPairing; onClose: () =>
     if (digits.length === 4) void finish(() => confirmPairing(pairing.id, digits), t('phoneConfirmed', { name }));
   };
   return (
-    <form onSubmit={confirm} noValidate>
+    <Form onSubmit={confirm} noValidate>
       <p>{t('compareText', { name })}</p>
       <Field label={t('compareNumber')} name="check_number" inputMode="numeric" autoComplete="off" value={number} onInput={setNumber}
         error={missing ? t('compareMissing') : differs ? t('compareDiffers', { name }) : null} />
@@ -38,7 +40,7 @@ function Compare({ pairing, onClose }: { pairing: WaitingPairing; onClose: () =>
         <Button small onClick={() => void finish(() => refusePairing(pairing.id), t('phoneRefused'))}>{t('refusePhone')}</Button>
         <Button small kind="quiet" onClick={onClose}>{t('cancel')}</Button>
       </div>
-    </form>
+    </Form>
   );
 }
 
@@ -48,7 +50,7 @@ export function Pairings({ client }: { client?: string }) {
   const [open, setOpen] = useState<WaitingPairing | null>(null);
   const waiting = (data?.items ?? []).filter((pairing) => !client || pairing.client_id === client);
   return (
-    <>
+    <Doing>
       <div role="status">
         {waiting.map((pairing) => (
           <p class="banner" key={pairing.id}>
@@ -60,6 +62,6 @@ export function Pairings({ client }: { client?: string }) {
       <Dialog open={open !== null} title={t('compareTitle')} onClose={() => setOpen(null)}>
         {open && <Compare pairing={open} onClose={() => setOpen(null)} />}
       </Dialog>
-    </>
+    </Doing>
   );
 }

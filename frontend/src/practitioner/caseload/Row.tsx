@@ -1,13 +1,14 @@
 import { dayShort } from '../../shared/dates';
-import { Button, ButtonLink } from '../../shared/form/Button';
 import { PlannedDay } from '../../shared/marks/PlannedDay';
-import { Link } from '../../shared/router';
 import type { CaseloadRow, PlannedShort } from '../api/types';
 import { me } from '../api/session';
+import { Button, ButtonLink } from '../form/Button';
+import { Link } from '../form/Link';
 import { heardWords } from '../parts/heard';
 import { markOf, markWords } from '../parts/planned';
 import { ratioWords } from '../parts/ratio';
 import { SmallSeason } from '../parts/Season';
+import { useMay } from '../rights/Needs';
 import { t } from '../words';
 import { happenedWords, nextStep, painWords, whoWords, type Next } from './sentences';
 
@@ -22,10 +23,11 @@ interface RowProps {
 
 function NextButton({ row, isFirst, onWrite }: Pick<RowProps, 'row' | 'isFirst' | 'onWrite'>) {
   const next = nextStep(row);
+  const may = useMay();
   if (!next) return null;
   const kind = isFirst ? 'main' : 'other';
   // Many rows have the same button: for the ear the person's name follows the visible words.
-  const label = <>{t(LABELS[next.does])}<span class="sr">: {row.client.display_name}</span></>;
+  const label = <>{t(LABELS[may ? next.does : 'look'])}<span class="sr">: {row.client.display_name}</span></>;
   if (!next.to) return <Button small kind={kind} onClick={() => onWrite(row.client)}>{label}</Button>;
   return <ButtonLink small kind={kind} to={next.to}>{label}</ButtonLink>;
 }

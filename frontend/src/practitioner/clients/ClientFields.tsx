@@ -1,6 +1,6 @@
-import { Several } from '../../shared/form/Choices';
-import { Field, Select } from '../../shared/form/Field';
 import { KIT } from '../api/types';
+import { Several } from '../form/Choices';
+import { Field, Select } from '../form/Field';
 import type { FieldErrors } from '../parts/ErrorSummary';
 import { t } from '../words';
 import { PAIN_STOP_LEAST, type ClientForm } from './fields';

@@ -1,8 +1,8 @@
 import { dayShort, today } from '../../shared/dates';
-import { Button, ButtonLink } from '../../shared/form/Button';
-import { Link } from '../../shared/router';
 import { useResource } from '../api/resource';
 import type { Client, Items } from '../api/types';
+import { Button, ButtonLink } from '../form/Button';
+import { Link } from '../form/Link';
 import { ReadFailure } from '../parts/status';
 import { t } from '../words';
 import { setArchived } from './archive';

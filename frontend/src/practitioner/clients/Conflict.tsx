@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
 import type { Client } from '../api/types';
+import { Button } from '../form/Button';
 import { t } from '../words';
 import { differences, LABELS, type ClientForm } from './fields';
 

@@ -1,13 +1,15 @@
 import { useEffect, useState } from 'preact/hooks';
-import { Button, ButtonLink } from '../../shared/form/Button';
 import { navigate } from '../../shared/router';
 import { updateClient } from '../api/calls';
 import { failureFrom, request, type Failure } from '../api/request';
 import { refreshAbout } from '../api/resource';
 import type { Client } from '../api/types';
+import { Button, ButtonLink } from '../form/Button';
+import { Form } from '../form/Form';
 import { ErrorSummary } from '../parts/ErrorSummary';
 import { FailureLine, say } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
+import { Doing } from '../rights/Needs';
 import { t } from '../words';
 import { setArchived } from './archive';
 import { ClientFieldSet } from './ClientFields';
@@ -68,13 +70,13 @@ function Edit({ read, onRead }: { read: Read; onRead: (read: Read) => void }) {
     if (Object.keys(found).length === 0) void save((theirs ?? read).etag);
   };
   return (
-    <form onSubmit={submit} noValidate>
+    <Form shows onSubmit={submit} noValidate>
       <ErrorSummary errors={errors} attempt={attempt} />
       {theirs && <Conflict theirs={theirs.client} mine={form} onMine={() => void save(theirs.etag)} onTheirs={() => { onRead(theirs); takeTheirs(); }} />}
       <ClientFieldSet form={form} errors={errors} onChange={kept.keep} />
       <FailureLine failure={failure} />
       <p class="actions"><Button kind="main" small type="submit">{busy ? t('saving') : t('save')}</Button> <ButtonLink small kind="quiet" to={`/clients/${client.id}`}>{t('backToPerson', { name: client.display_name })}</ButtonLink></p>
-    </form>
+    </Form>
   );
 }
 
@@ -92,7 +94,7 @@ export function EditClientPage({ params }: { params: Record<string, string> }) {
       <h1>{read ? t('editClientTitle', { name: read.client.display_name }) : t('loading')}</h1>
       <FailureLine failure={failure} />
       {read && <Edit key={read.client.version} read={read} onRead={setRead} />}
-      {read && <Archive client={read.client} />}
+      {read && <Doing><Archive client={read.client} /></Doing>}
     </main>
   );
 }

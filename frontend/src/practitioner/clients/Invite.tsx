@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
 import { invite } from '../api/calls';
 import type { Invitation } from '../api/types';
+import { Button } from '../form/Button';
+import { Input } from '../form/bare';
 import { moment } from '../parts/heard';
 import { FailureLine } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
@@ -51,7 +52,7 @@ function ByLink({ invitation, person }: { invitation: Invitation; person: Person
   };
   return (
     <>
-      <div class="field"><label for="invitation-link">{t('linkLabel', { name: person.display_name })}</label><input id="invitation-link" readOnly ref={field} value={invitation.url} /></div>
+      <div class="field"><label for="invitation-link">{t('linkLabel', { name: person.display_name })}</label><Input id="invitation-link" readOnly ref={field} value={invitation.url} /></div>
       <p class="actions"><Button kind="main" small onClick={() => void copy()}>{t('linkCopy')}</Button> <span role="status">{told}</span></p>
       <p>{t('codeOnce')} {t('codeUntil', { time: moment(invitation.expires_at, person.time_zone) })}</p>
       <p>{t('linkNext')}</p>

@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
-import { Button, ButtonLink } from '../../shared/form/Button';
 import { navigate } from '../../shared/router';
 import { createClient } from '../api/calls';
 import { me } from '../api/session';
+import { Button, ButtonLink } from '../form/Button';
+import { Form } from '../form/Form';
 import { ErrorSummary } from '../parts/ErrorSummary';
 import { FailureLine, say } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
@@ -31,12 +32,12 @@ export function NewClientPage() {
   return (
     <main class="form-page">
       <h1>{t('newClientTitle')}</h1>
-      <form onSubmit={submit} noValidate>
+      <Form onSubmit={submit} noValidate>
         <ErrorSummary errors={errors} attempt={attempt} />
         <ClientFieldSet form={form} errors={errors} onChange={kept.keep} />
         <FailureLine failure={failure} />
         <p class="actions"><Button kind="main" small type="submit">{busy ? t('saving') : t('addClient')}</Button> <ButtonLink small kind="quiet" to="/">{t('cancel')}</ButtonLink></p>
-      </form>
+      </Form>
     </main>
   );
 }

@@ -1,15 +1,16 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Dialog } from '../../shared/Dialog';
 import { dayShort, today } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
-import { Link } from '../../shared/router';
 import { revokeDevice } from '../api/calls';
 import { refreshAbout, useResource } from '../api/resource';
 import type { Client, Device, Items } from '../api/types';
+import { Button } from '../form/Button';
+import { Link } from '../form/Link';
 import { Pairings } from '../caseload/Pairings';
 import { moment } from '../parts/heard';
 import { FailureLine, ReadFailure, say } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
+import { Doing } from '../rights/Needs';
 import { t } from '../words';
 import { Invite } from './Invite';
 
@@ -86,7 +87,7 @@ export function PhonesPage({ params }: { params: Record<string, string> }) {
       <ReadFailure failure={failure} asOf={asOf} onRetry={() => void reload()} />
       {client && <p><Link to={`/clients/${id}`}>{t('backToPerson', { name: client.display_name })}</Link></p>}
       <Pairings client={id} />
-      {client && <Invite person={client} />}
+      {client && <Doing><Invite person={client} /></Doing>}
       {client && devices && <Phones client={client} devices={devices.items} />}
     </main>
   );

@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
-import { Field, Select } from '../../shared/form/Field';
-import { Link, navigate, query } from '../../shared/router';
+import { navigate, query } from '../../shared/router';
 import { useResource } from '../api/resource';
 import { me } from '../api/session';
+import { Button } from '../form/Button';
+import { Field, Select } from '../form/Field';
+import { Link } from '../form/Link';
 import { moment } from '../parts/heard';
 import { FailureLine, ReadFailure } from '../parts/status';
 import { useMaking } from '../sheets/useMaking';

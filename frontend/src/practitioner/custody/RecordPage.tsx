@@ -1,15 +1,18 @@
 import { useState } from 'preact/hooks';
 import { dayShort, today } from '../../shared/dates';
-import { Button, ButtonLink } from '../../shared/form/Button';
-import { Choices } from '../../shared/form/Choices';
-import { Field } from '../../shared/form/Field';
-import { Link, navigate } from '../../shared/router';
+import { navigate } from '../../shared/router';
 import { language } from '../../shared/words/mechanism';
 import { refreshAbout, useResource } from '../api/resource';
 import type { Client } from '../api/types';
+import { Button, ButtonLink } from '../form/Button';
+import { Choices } from '../form/Choices';
+import { Field } from '../form/Field';
+import { Form } from '../form/Form';
+import { Link } from '../form/Link';
 import { FailureLine, ReadFailure, say } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
 import { useMaking } from '../sheets/useMaking';
+import { Doing, Looking, Owning, useMay } from '../rights/Needs';
 import { t } from '../words';
 import { forgetPerson } from './forget';
 import { eraseClient, exportRecord, keepClient, type ErasureState, type When } from './calls';
@@ -23,7 +26,7 @@ function Export({ client }: { client: Client }) {
     <section>
       <h2>{c('exportTitle')}</h2>
       <p>{c('exportText')}</p>
-      <p><Button small kind="main" onClick={() => void (busy || make(() => exportRecord(client.id, language.value)))}>{c('exportButton')}</Button></p>
+      <Looking><p><Button small kind="main" onClick={() => void (busy || make(() => exportRecord(client.id, language.value)))}>{c('exportButton')}</Button></p></Looking>
       <p role="status">{busy ? c('exporting') : made && c('exported', { name: made.name })}</p>
       <FailureLine failure={failure} />
     </section>
@@ -61,13 +64,13 @@ function EraseForm({ client, state, onDone }: { client: Client; state: ErasureSt
     navigate('/clients', { replace: true });
   };
   return (
-    <form onSubmit={(event) => void erase(event)} noValidate>
+    <Form onSubmit={(event) => void erase(event)} noValidate>
       <Choices legend={c('eraseWhen')} value={when} onChange={setWhen}
         options={[{ value: 'later', label: c('eraseLater', { days: state.undo_days }) }, { value: 'now', label: c('eraseNow') }]} />
       <Field name="confirm-name" label={c('eraseType', { name })} value={typed} onInput={setTyped} autoComplete="off" error={differs ? c('eraseDiffers') : null} />
       <FailureLine failure={failure} />
       <p><Button small type="submit">{busy ? c('erasing') : c('eraseButton')}</Button></p>
-    </form>
+    </Form>
   );
 }
 
@@ -86,15 +89,19 @@ function Asked({ client, due, onDone }: { client: Client; due: string; onDone: (
   );
 }
 
+/** For an owner; others read only that it was asked for. */
 function Erase({ client, state, onDone }: { client: Client; state: ErasureState; onDone: () => void }) {
+  if (!useMay() && !state.asked) return null;
   return (
     <section aria-labelledby="erase">
       <h2 id="erase">{c('eraseTitle')}</h2>
       {state.asked && <Asked client={client} due={state.asked.due_at} onDone={onDone} />}
-      <p class="banner">{c('eraseLaw')}</p>
-      <WhatGoes state={state} />
-      <p><b>{c('eraseFirst')}</b></p>
-      <EraseForm client={client} state={state} onDone={onDone} />
+      <Doing>
+        <p class="banner">{c('eraseLaw')}</p>
+        <WhatGoes state={state} />
+        <p><b>{c('eraseFirst')}</b></p>
+        <EraseForm client={client} state={state} onDone={onDone} />
+      </Doing>
     </section>
   );
 }
@@ -113,7 +120,7 @@ export function RecordPage({ params }: { params: Record<string, string> }) {
       <ReadFailure failure={client.failure ?? state.failure} asOf={client.asOf} onRetry={() => void Promise.all([client.reload(), state.reload()])} />
       {!client.data && !client.failure && <p role="status">{t('loading')}</p>}
       {client.data && <Export client={client.data} />}
-      {client.data && state.data && <Erase client={client.data} state={state.data} onDone={() => void refreshAbout(id)} />}
+      {client.data && state.data && <Owning><Erase client={client.data} state={state.data} onDone={() => void refreshAbout(id)} /></Owning>}
     </main>
   );
 }

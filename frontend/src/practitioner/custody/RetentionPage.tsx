@@ -1,12 +1,14 @@
 import { useState } from 'preact/hooks';
 import { dayShort, today } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
-import { Choices } from '../../shared/form/Choices';
-import { Field } from '../../shared/form/Field';
-import { Link } from '../../shared/router';
 import { refreshAll, useResource } from '../api/resource';
+import { Button } from '../form/Button';
+import { Choices } from '../form/Choices';
+import { Field } from '../form/Field';
+import { Form } from '../form/Form';
+import { Link } from '../form/Link';
 import { FailureLine, ReadFailure, say } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
+import { Owning } from '../rights/Needs';
 import { t } from '../words';
 import { setRetention, type Retention } from './calls';
 import { c } from './words';
@@ -36,14 +38,14 @@ function Choose({ data }: { data: Retention }) {
     refreshAll();
   };
   return (
-    <form onSubmit={(event) => void save(event)} noValidate>
+    <Form shows onSubmit={(event) => void save(event)} noValidate>
       {data.chosen_at === null && <p class="banner">{c('retNotChosen')}</p>}
       <Choices legend={c('retLegend')} value={kind} onChange={setKind} error={tried && kind === null ? c('retPick') : null}
         options={[{ value: 'until', label: c('retUntil') }, { value: 'years', label: c('retYears') }]} />
       {kind === 'years' && <Field label={c('retYearsLabel')} inputMode="numeric" value={years} onInput={setYears} error={tried && odd ? c('retYearsOdd') : null} />}
       <FailureLine failure={failure} />
       <p><Button small kind="main" type="submit">{busy ? t('saving') : t('save')}</Button></p>
-    </form>
+    </Form>
   );
 }
 
@@ -81,7 +83,7 @@ export function RetentionPage() {
       <p class="measure">{c('retText')}</p>
       <ReadFailure failure={failure} asOf={asOf} onRetry={() => void reload()} />
       {!data && !failure && <p role="status">{t('loading')}</p>}
-      {data && <Choose key={data.chosen_at ?? 'none'} data={data} />}
+      {data && <Owning><Choose key={data.chosen_at ?? 'none'} data={data} /></Owning>}
       {data && <Lists data={data} />}
     </main>
   );

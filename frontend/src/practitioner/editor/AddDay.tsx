@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { addDays, dayAndMonth, dayName, type LocalDate } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
+import { Button } from '../form/Button';
+import { Options } from '../form/bare';
 import { addSession, blankSession, type Kind } from './edit';
 import { addDay, idAt, onDate } from './editDays';
 import type { Editor } from './editor';
@@ -33,10 +34,10 @@ export function AddDay({ editor, monday }: { editor: Editor; monday: LocalDate }
     <div class="ed-add" role="group" aria-label={e('addDay')}>
       <div class="field">
         <label for={`${id}-what`}>{e('addDayWhat')}</label>
-        <select id={`${id}-what`} value={picked} onChange={(event) => setWhat(event.currentTarget.value)}>
+        <Options id={`${id}-what`} value={picked} onChange={(event) => setWhat(event.currentTarget.value)}>
           {sessions.map((session) => <option key={session.key} value={session.key}>{sessionName(session)}</option>)}
           {KINDS.map((kind) => <option key={kind} value={NEW + kind}>{e('newOfKind', { kind: coded('kind', kind) })}</option>)}
-        </select>
+        </Options>
       </div>
       <p id={`${id}-on`}>{e('addDayOn')}</p>
       <div class="ed-weekdays" role="group" aria-labelledby={`${id}-on`}>

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
+import { Button } from '../form/Button';
+import { Input } from '../form/bare';
 import { languageOf, missingKit, type Entry } from '../exercises/entry';
 import { ANY, find, fitting, offered } from '../exercises/filter';
 import { Filters } from '../exercises/Filters';
@@ -29,7 +30,7 @@ export function AddExercise({ editor, onAdd }: { editor: Editor; onAdd: (entry: 
       <div class="ed-fields">
         <Filters entries={entries} filter={filter} onChange={setFilter} />
         <label class="ed-check">
-          <input type="checkbox" checked={filter.kit !== null} onChange={(event) => setFilter({ ...filter, kit: event.currentTarget.checked ? kit : null })} />
+          <Input type="checkbox" checked={filter.kit !== null} onChange={(event) => setFilter({ ...filter, kit: event.currentTarget.checked ? kit : null })} />
           <span>{e('onlyWithKit')}<small>{kit.length ? e('houseHas', { kit: kit.map((each) => coded('kit', each)).join(', ') }) : e('houseUnknown')}</small></span>
         </label>
       </div>

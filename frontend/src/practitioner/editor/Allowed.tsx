@@ -1,5 +1,5 @@
-import { Button } from '../../shared/form/Button';
 import { instead, type Alternative, type Prescription } from '../../shared/program';
+import { Button } from '../form/Button';
 import type { Entry } from '../exercises/entry';
 import { DoseSentence } from './DoseSentence';
 import type { Editor } from './editor';

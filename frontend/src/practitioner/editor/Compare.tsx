@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { dayAndTime } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
 import { me } from '../api/session';
+import { Button } from '../form/Button';
 import { linesOf, pairs, type Pair } from './compareLines';
 import type { Editor } from './editor';
 import { focusSoon } from './focus';

@@ -1,6 +1,7 @@
 import { addDays, dayAndMonth, dayName, type LocalDate } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
 import type { PlannedSession, ProgramContent } from '../../shared/program';
+import { Button } from '../form/Button';
+import { Input, Options } from '../form/bare';
 import { idAt, moveDay, onDate, placeOf, removeDay, setDay } from './editDays';
 import type { Editor } from './editor';
 import { focusSoon } from './focus';
@@ -38,12 +39,12 @@ export function DayBar({ editor, planned, content }: DayBarProps) {
       <DateBox id="day-date" label={e('dayDate')} value={day.date} onChange={(date) => move(date, 'day-date')} />
       <div class="field">
         <label for="day-session">{e('daySession')}</label>
-        <select id="day-session" value={day.session} onChange={(event) => { const session = event.currentTarget.value; editor.edit((now) => setDay(now, id, { session })); }}>
+        <Options id="day-session" value={day.session} onChange={(event) => { const session = event.currentTarget.value; editor.edit((now) => setDay(now, id, { session })); }}>
           {content.sessions.map((session) => <option key={session.key} value={session.key}>{sessionName(session)}</option>)}
-        </select>
+        </Options>
       </div>
       <label class="ed-check">
-        <input type="checkbox" checked={day.fixed_day} onChange={(event) => { const fixed_day = event.currentTarget.checked; editor.edit((now) => setDay(now, id, { fixed_day })); }} />
+        <Input type="checkbox" checked={day.fixed_day} onChange={(event) => { const fixed_day = event.currentTarget.checked; editor.edit((now) => setDay(now, id, { fixed_day })); }} />
         <span>{e('fixedDay')}<small>{day.fixed_day ? e('fixedDayOn') : e('fixedDayOff')}</small></span>
       </label>
       <div class="ed-row">

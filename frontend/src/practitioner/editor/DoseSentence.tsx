@@ -1,4 +1,5 @@
 import type { Prescription, Sides } from '../../shared/program';
+import { Options } from '../form/bare';
 import { variantOf } from '../exercises/entry';
 import { usualDose } from './edit';
 import type { Editor } from './editor';
@@ -33,10 +34,10 @@ export function DoseSentence({ editor, one, at, instead, onChange: set }: DosePr
   return (
     <div class="ed-sentence">
       <label><span class="sr">{of}, </span><span class="sr">{e('doseKind')}</span>
-        <select value={isHold ? 'hold' : 'reps'} onChange={(event) => turn(event.currentTarget.value)}>
+        <Options value={isHold ? 'hold' : 'reps'} onChange={(event) => turn(event.currentTarget.value)}>
           <option value="reps">{e('doseReps')}</option>
           <option value="hold">{e('doseHold')}</option>
-        </select>
+        </Options>
       </label>
       {isHold
         ? <NumberBox {...box('hold_s')} optional={false} before={e('holdFor')} after={e('seconds')} value={one.hold_s} range={LIMITS.hold_s} />
@@ -47,10 +48,10 @@ export function DoseSentence({ editor, one, at, instead, onChange: set }: DosePr
           </>
         )}
       <label><span class="sr">{of}, </span><span class="sr">{e('sides')}</span>
-        <select id={fieldId(`${at}/sides`)} value={one.sides} onChange={(event) => set({ sides: event.currentTarget.value as Sides }, null)}>
+        <Options id={fieldId(`${at}/sides`)} value={one.sides} onChange={(event) => set({ sides: event.currentTarget.value as Sides }, null)}>
           <option value="each">{e('sidesEach')}</option>
           <option value="both">{e('sidesBoth')}</option>
-        </select>
+        </Options>
       </label>
       {(rung?.load !== 'none' || one.load_kg !== null) && <NumberBox {...box('load_kg')} before={e('loadWith')} quantity="mass" value={one.load_kg} range={LIMITS.load_kg} />}
       {!instead && <NumberBox {...box('tempo_down_s')} before={e('tempoDown')} after={e('seconds')} value={one.tempo_down_s} range={LIMITS.tempo_down_s} />}

@@ -1,8 +1,11 @@
 import './editor.css';
 import { useEffect, useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
-import { Link, query, type Params } from '../../shared/router';
+import { query, type Params } from '../../shared/router';
 import { failureFrom, type Failure } from '../api/request';
+import { Button } from '../form/Button';
+import { Link } from '../form/Link';
+import { Looking, useMay } from '../rights/Needs';
+import { t } from '../words';
 import { Compare } from './Compare';
 import type { Editor } from './editor';
 import { failureWords } from './failure';
@@ -23,7 +26,8 @@ export function EditorPage({ params }: { params: Params }) {
 }
 
 function Desk({ editor }: { editor: Editor }) {
-  const [starting, setStarting] = useState(query.value.has('template'));
+  const may = useMay();
+  const [starting, setStarting] = useState(may && query.value.has('template'));
   const isComparing = editor.theirs.value !== null && editor.content.value !== null;
   if (!isComparing && editor.content.value && !starting) return <Workbench editor={editor} onStartAgain={() => setStarting(true)} />;
   const { id, display_name: name } = editor.client.value;
@@ -32,7 +36,18 @@ function Desk({ editor }: { editor: Editor }) {
       <p class="ed-back"><Link to={`/clients/${id}`}>{e('backTo', { name })}</Link></p>
       {isComparing && editor.theirs.value
         ? <Compare editor={editor} theirs={editor.theirs.value} />
+        : !may ? <Nothing editor={editor} />
         : <Start editor={editor} onDone={() => setStarting(false)} canLeave={editor.content.value !== null} />}
+    </>
+  );
+}
+
+/** For whoever may not begin a program. */
+function Nothing({ editor }: { editor: Editor }) {
+  return (
+    <>
+      <h1>{editor.client.value.display_name}</h1>
+      <p>{t('programNone')}</p>
     </>
   );
 }
@@ -51,7 +66,7 @@ function NotLoaded({ failure, again }: { failure: Failure; again: () => void }) 
     <>
       <h1>{e('programTitle')}</h1>
       <p role="alert">{failureWords(failure)}</p>
-      <p><Button kind="main" onClick={again}>{e('tryAgain')}</Button></p>
+      <Looking><p><Button kind="main" onClick={again}>{e('tryAgain')}</Button></p></Looking>
     </>
   );
 }

@@ -1,6 +1,6 @@
 import { addDays, fullDate } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
 import type { ProgramContent } from '../../shared/program';
+import { Button } from '../form/Button';
 import type { Editor } from './editor';
 import { endOf } from './editDays';
 import { focusSoon } from './focus';

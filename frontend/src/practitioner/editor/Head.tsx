@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
 import { time } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
-import { Link } from '../../shared/router';
 import { me } from '../api/session';
+import { Button } from '../form/Button';
+import { Link } from '../form/Link';
+import { Doing } from '../rights/Needs';
 import type { Editor } from './editor';
 import { PublishDialog } from './PublishDialog';
 import { SaveTemplate } from './SaveTemplate';
@@ -17,7 +18,7 @@ export function Head({ editor, onStartAgain }: { editor: Editor; onStartAgain: (
     <header class="ed-head">
       <div class="ed-title">
         <h1 id="editor-heading" tabIndex={-1}>{e('headVersion', { name, number })} {editor.changed.value && <span class="soft">{e('headDraft')}</span>}</h1>
-        <p role="status" class="soft" id="draft-status">{keptWords(editor)}</p>
+        <Doing><p role="status" class="soft" id="draft-status">{keptWords(editor)}</p></Doing>
       </div>
       <div class="ed-row">
         <Button small onClick={editor.undo} aria-label={editor.canUndo.value ? e('undo') : e('undoNothing')}>{e('undo')}</Button>

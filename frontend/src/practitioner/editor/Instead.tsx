@@ -1,11 +1,12 @@
 import { useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
-import { Select } from '../../shared/form/Field';
 import type { Region } from '../../shared/body/places';
 import type { Prescription } from '../../shared/program';
 import { s } from '../../shared/words/shared';
 import type { Schemas } from '../api/types';
 import { useResource } from '../api/resource';
+import { Button } from '../form/Button';
+import { Select } from '../form/Field';
+import { Input } from '../form/bare';
 import { missingKit, variantOf } from '../exercises/entry';
 import { qualitiesOf, regionsOf } from '../exercises/filter';
 import { ReadFailure } from '../parts/status';
@@ -100,7 +101,7 @@ function Wishes({ editor, wish, onChange }: { editor: Editor; wish: Wish; onChan
       <Select label={e('searchSpares')} value={wish.spare} options={[{ value: '', label: e('insteadSparesNone') }, ...regions]} onChange={(spare) => onChange({ ...wish, spare })} />
       <Select label={e('searchTrains')} value={wish.trains} options={[{ value: '', label: e('insteadTrainsSame') }, ...qualities]} onChange={(trains) => onChange({ ...wish, trains })} />
       <label class="ed-check">
-        <input type="checkbox" checked={wish.onlyHouse} onChange={(event) => onChange({ ...wish, onlyHouse: event.currentTarget.checked })} />
+        <Input type="checkbox" checked={wish.onlyHouse} onChange={(event) => onChange({ ...wish, onlyHouse: event.currentTarget.checked })} />
         <span>{e('onlyWithKit')}<small>{kit.length ? e('houseHas', { kit: kit.map((each) => coded('kit', each)).join(', ') }) : e('houseUnknown')}</small></span>
       </label>
     </div>

@@ -1,7 +1,8 @@
 import { time } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
 import { me } from '../api/session';
 import { useResource } from '../api/resource';
+import { Button } from '../form/Button';
+import { Doing } from '../rights/Needs';
 import type { Editor } from './editor';
 import type { Version } from './types';
 import { e } from './words';
@@ -48,8 +49,10 @@ function TheirVersion({ editor }: { editor: Editor }) {
   return (
     <section class="ed-news" aria-labelledby="their-version">
       <h2 id="their-version">{e('theirVersionTitle', { number: current.number, name: current.published_by.display_name })}</h2>
-      <p>{e('theirVersionText')}</p>
-      <p><Button small onClick={() => (editor.theirs.value = current)}>{e('compare')}</Button></p>
+      <Doing>
+        <p>{e('theirVersionText')}</p>
+        <p><Button small onClick={() => (editor.theirs.value = current)}>{e('compare')}</Button></p>
+      </Doing>
     </section>
   );
 }

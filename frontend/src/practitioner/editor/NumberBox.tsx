@@ -1,6 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { parseNumber } from '../../shared/numbers';
 import { toShown, toSi, unitOf, type Quantity } from '../../shared/units';
+import { Input } from '../form/bare';
+import { useMay } from '../rights/Needs';
 import type { Editor } from './editor';
 import { within, type Range } from './limits';
 import { e } from './words';
@@ -38,6 +40,7 @@ function wanted(range: Range, quantity: Quantity | undefined): string {
 
 /** A number inside a sentence. What does not fit stays as typed and says what is wanted; the content keeps the last number that fitted. */
 export function NumberBox({ editor, id, of, before, after, value, onChange, ...rules }: NumberBoxProps) {
+  const may = useMay();
   const { range, quantity } = rules;
   const [typed, setTyped] = useState<string | null>(null);
   const now = typed === null ? null : reading(typed, rules);
@@ -57,12 +60,13 @@ export function NumberBox({ editor, id, of, before, after, value, onChange, ...r
   };
   const shown = value === null ? '' : String(quantity ? toShown(quantity, value) : value);
   const unit = quantity ? unitOf(quantity) : after;
+  if (!may) return shown && <span class="shown">{of && <span class="sr">{of}, </span>}{before} <b>{shown}</b> {unit}</span>;
   return (
     <span class="ed-num">
       <label>
         {of && <span class="sr">{of}, </span>}
         {before}{' '}
-        <input
+        <Input
           id={id}
           inputmode={range.whole && !quantity ? 'numeric' : 'decimal'}
           autocomplete="off"

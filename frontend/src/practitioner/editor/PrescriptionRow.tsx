@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
 import { Arrow } from '../../shared/marks/marks';
 import type { Prescription } from '../../shared/program';
+import { Button } from '../form/Button';
+import { Press } from '../form/bare';
 import { chooseVariant, setPrescription } from './edit';
 import type { Editor } from './editor';
 import { Allowed } from './Allowed';
@@ -32,8 +33,8 @@ export function PrescriptionRow({ editor, session, one, place, at, onMove, onRem
   return (
     <li id={fieldId(at)} tabIndex={-1}>
       <div class="ed-move">
-        <button type="button" id={`up-${one.key}`} aria-label={e('moveUp', { name })} onClick={() => onMove(-1)}><Arrow to="up" /></button>
-        <button type="button" id={`down-${one.key}`} aria-label={e('moveDown', { name })} onClick={() => onMove(1)}><Arrow to="down" /></button>
+        <Press type="button" id={`up-${one.key}`} aria-label={e('moveUp', { name })} onClick={() => onMove(-1)}><Arrow to="up" /></Press>
+        <Press type="button" id={`down-${one.key}`} aria-label={e('moveDown', { name })} onClick={() => onMove(1)}><Arrow to="down" /></Press>
       </div>
       <div>
         <div class="ed-rx-head">

@@ -1,11 +1,12 @@
-import { Button } from '../../shared/form/Button';
 import type { ProgramContent } from '../../shared/program';
 import { failureFrom } from '../api/request';
-import { Link } from '../../shared/router';
 import { t } from '../words';
 import { updateClient } from '../api/calls';
 import { readClient } from './calls';
 import type { Kit } from '../api/types';
+import { Button } from '../form/Button';
+import { Link } from '../form/Link';
+import { Doing } from '../rights/Needs';
 import { missingKit, variantOf } from '../exercises/entry';
 import type { Editor } from './editor';
 import { idAt } from './editDays';
@@ -62,12 +63,12 @@ function Problem({ editor, problem, of }: { editor: Editor; problem: Finding; of
   return (
     <li>
       <b class={problem.severity === 'error' ? 'call' : ''}>{e(problem.severity)}</b> <span lang="en">{problem.message}</span>{' '}
-      <span class="ed-row">
+      <Doing><span class="ed-row">
         {current && problem.pointer && <Button small kind="quiet" onClick={() => goTo(editor, problem.pointer)} aria-label={`${e('goToField')}: ${problem.message}`}>{e('goToField')}</Button>}
         {current && fix && <Button small onClick={repair}>{fix.label}</Button>}
         {SCREENING.includes(problem.code) && <Link class="btn small" to={`/clients/${editor.client.value.id}/screening`}>{t(problem.code === 'not_screened' ? 'scrTitle' : 'scrRecordClearance')}</Link>}
         {current && problem.code === 'kit_missing' && <KitIsThere editor={editor} pointer={problem.pointer} of={of} />}
-      </span>
+      </span></Doing>
     </li>
   );
 }

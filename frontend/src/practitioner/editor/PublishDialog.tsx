@@ -1,10 +1,11 @@
 import { useState } from 'preact/hooks';
 import { Dialog } from '../../shared/Dialog';
-import { Button } from '../../shared/form/Button';
-import { Field } from '../../shared/form/Field';
-import { Link } from '../../shared/router';
 import { t } from '../words';
 import { draft, dropDraft } from '../api/drafts';
+import { Button } from '../form/Button';
+import { Field } from '../form/Field';
+import { Form } from '../form/Form';
+import { Link } from '../form/Link';
 import type { Editor } from './editor';
 import { failureWords } from './failure';
 import { focusSoon } from './focus';
@@ -60,7 +61,7 @@ function Ready({ editor, onClose }: { editor: Editor; onClose: () => void }) {
     if (result.kind === 'published') done(editor, result, onClose);
   };
   return (
-    <form class="ed-dialog" onSubmit={(event) => { event.preventDefault(); void send(); }}>
+    <Form class="ed-dialog" onSubmit={(event) => { event.preventDefault(); void send(); }}>
       <Summary editor={editor} />
       <Field label={e('messageLabel')} hint={e('messageHint')} multiline value={message.value} onInput={(text) => (message.value = text)} />
       <Field label={e('noteLabel')} hint={e('noteRecordHint')} multiline value={note.value} onInput={(text) => (note.value = text)} />
@@ -70,7 +71,7 @@ function Ready({ editor, onClose }: { editor: Editor; onClose: () => void }) {
         <Button kind="main" type="submit">{e('publish', { number: editor.nextNumber.value })}</Button>
         <Button onClick={onClose}>{e('cancel')}</Button>
       </div>
-    </form>
+    </Form>
   );
 }
 

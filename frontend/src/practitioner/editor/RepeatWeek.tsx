@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
 import { addDays, dayAndMonth, type LocalDate } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
 import type { ProgramContent } from '../../shared/program';
+import { Button } from '../form/Button';
+import { Options } from '../form/bare';
 import type { Editor } from './editor';
 import { repeatWeek, weeksAfter } from './editDays';
 import { focusSoon } from './focus';
@@ -30,11 +31,11 @@ export function RepeatWeek({ editor, content, monday }: { editor: Editor; conten
     <div class="ed-add" role="group" aria-label={e('repeatWeek')}>
       <div class="field">
         <label for={`${id}-weeks`}>{e('repeatHowMany')}</label>
-        <select id={`${id}-weeks`} value={String(weeks)} onChange={(event) => setWeeks(Number(event.currentTarget.value))}>
+        <Options id={`${id}-weeks`} value={String(weeks)} onChange={(event) => setWeeks(Number(event.currentTarget.value))}>
           {Array.from({ length: left }, (_, i) => left - i).map((n) => (
             <option key={n} value={String(n)}>{e('repeatUntil', { n, until: dayAndMonth(addDays(monday, 7 * n + 6)) })}</option>
           ))}
-        </select>
+        </Options>
       </div>
       <p class="note soft">{e('repeatNote')}</p>
       <p class="ed-row">

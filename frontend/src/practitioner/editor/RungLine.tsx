@@ -1,4 +1,5 @@
 import type { Prescription } from '../../shared/program';
+import { Input } from '../form/bare';
 import { missingKit, type Entry, type Variant } from '../exercises/entry';
 import type { Editor } from './editor';
 import { fieldId } from './pointer';
@@ -24,7 +25,7 @@ export function RungLine({ editor, one, at, onChange }: RungLineProps) {
         const chosen = rung.variant === one.variant;
         return (
           <label key={rung.variant}>
-            <input
+            <Input
               type="radio"
               name={`rung-${at}`}
               id={chosen || (!known && i === 0) ? fieldId(`${at}/variant`) : undefined}

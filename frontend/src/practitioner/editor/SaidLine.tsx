@@ -1,4 +1,4 @@
-import { Button } from '../../shared/form/Button';
+import { Button } from '../form/Button';
 import type { Editor } from './editor';
 import { focusSoon } from './focus';
 import { e } from './words';

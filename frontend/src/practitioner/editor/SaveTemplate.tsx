@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
 import { Dialog } from '../../shared/Dialog';
-import { Button } from '../../shared/form/Button';
-import { Field } from '../../shared/form/Field';
 import { failureFrom } from '../api/request';
+import { Button } from '../form/Button';
+import { Field } from '../form/Field';
+import { Form } from '../form/Form';
 import { saveTemplate } from './calls';
 import type { Editor } from './editor';
 import { failureWords } from './failure';
@@ -14,12 +15,12 @@ import { e } from './words';
 export function SaveTemplate({ editor, open, onClose }: { editor: Editor; open: boolean; onClose: () => void }) {
   return (
     <Dialog open={open} title={e('saveTemplate')} onClose={onClose}>
-      <Form editor={editor} onClose={onClose} />
+      <Body editor={editor} onClose={onClose} />
     </Dialog>
   );
 }
 
-function Form({ editor, onClose }: { editor: Editor; onClose: () => void }) {
+function Body({ editor, onClose }: { editor: Editor; onClose: () => void }) {
   const [name, setName] = useState(editor.content.peek()?.title ?? '');
   const [about, setAbout] = useState('');
   const [error, setError] = useState<string | null>(null);
@@ -37,7 +38,7 @@ function Form({ editor, onClose }: { editor: Editor; onClose: () => void }) {
     }
   };
   return (
-    <form class="ed-dialog" onSubmit={(event) => { event.preventDefault(); void save(); }}>
+    <Form class="ed-dialog" onSubmit={(event) => { event.preventDefault(); void save(); }}>
       <p>{e('saveTemplateText')}</p>
       <Field label={e('templateName')} value={name} onInput={setName} required />
       <Field label={e('templateAbout')} hint={e('templateAboutHint')} value={about} onInput={setAbout} />
@@ -46,6 +47,6 @@ function Form({ editor, onClose }: { editor: Editor; onClose: () => void }) {
         <Button kind="main" type="submit">{e('saveTemplate')}</Button>
         <Button onClick={onClose}>{e('cancel')}</Button>
       </div>
-    </form>
+    </Form>
   );
 }

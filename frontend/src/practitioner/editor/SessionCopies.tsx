@@ -1,5 +1,5 @@
-import { Button } from '../../shared/form/Button';
 import type { PlannedSession, ProgramContent, Session } from '../../shared/program';
+import { Button } from '../form/Button';
 import { copySession, removeSession } from './edit';
 import { placeOf } from './editDays';
 import type { Editor } from './editor';

@@ -1,4 +1,6 @@
 import type { Session } from '../../shared/program';
+import { Options } from '../form/bare';
+import { useMay } from '../rights/Needs';
 import { KINDS } from './AddDay';
 import { changeKind, setSession, type Kind } from './edit';
 import type { Editor } from './editor';
@@ -50,9 +52,9 @@ export function SessionFields({ editor, session, at }: FieldsProps) {
       <TextBox id={fieldId(`${at}/name`)} label={e('sessionName')} value={session.name} onChange={(name) => set({ name })} />
       <div class="field">
         <label for="session-kind">{e('sessionKind')}</label>
-        <select id="session-kind" value={session.kind} onChange={(event) => change(event.currentTarget.value as Kind)}>
+        <Options id="session-kind" value={session.kind} onChange={(event) => change(event.currentTarget.value as Kind)}>
           {KINDS.map((kind) => <option key={kind} value={kind}>{coded('kind', kind)}</option>)}
-        </select>
+        </Options>
       </div>
       {session.kind === 'cardio' && <TextBox id={fieldId(`${at}/activity`)} label={e('activity')} value={session.activity} onChange={(activity) => set({ activity })} />}
     </div>
@@ -84,6 +86,7 @@ function EffortNumbers({ editor, session, at }: FieldsProps<Exclude<Session, { k
 
 export function SessionNote({ editor, session, at }: FieldsProps) {
   const set = setter(editor, session.key);
+  if (!useMay() && !session.note) return null;
   return (
     <details class="ed-note" open={session.note !== ''}>
       <summary>{session.note ? e('sessionNote') : e('sessionNoteAdd')}</summary>

@@ -1,5 +1,6 @@
 import { dayName, dayAndMonth } from '../../shared/dates';
 import type { PlannedSession, Session } from '../../shared/program';
+import { Doing } from '../rights/Needs';
 import { DayBar } from './DayBar';
 import type { Editor } from './editor';
 import { sessionName } from './phrases';
@@ -17,7 +18,7 @@ export function SessionPane({ editor }: { editor: Editor }) {
     return (
       <section class="ed-session" aria-labelledby="session-heading">
         <h2 id="session-heading" tabIndex={-1}>{e('noSession')}</h2>
-        <p id={fieldId('/sessions')} tabIndex={-1}>{e('noSessionText')}</p>
+        <Doing><p id={fieldId('/sessions')} tabIndex={-1}>{e('noSessionText')}</p></Doing>
       </section>
     );
   }
@@ -38,7 +39,7 @@ export function SessionPane({ editor }: { editor: Editor }) {
         <SessionNote editor={editor} session={session} at={at} key={`${session.key}-note`} />
       </div>
       {session.kind === 'circuit' && <Prescriptions editor={editor} session={session} at={at} />}
-      <SessionCopies editor={editor} planned={planned} session={session} content={content} />
+      <Doing><SessionCopies editor={editor} planned={planned} session={session} content={content} /></Doing>
     </section>
   );
 }

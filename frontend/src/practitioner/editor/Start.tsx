@@ -1,9 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
 import { addDays, daysBetween, fullDate } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
 import { query } from '../../shared/router';
 import type { ProgramContent } from '../../shared/program';
 import { failureFrom, type Failure } from '../api/request';
+import { Button } from '../form/Button';
+import { Form } from '../form/Form';
+import { Input } from '../form/bare';
 import { layOut, readTemplates } from './calls';
 import { firstFrom } from './choice';
 import type { Editor } from './editor';
@@ -31,7 +33,7 @@ export function Start({ editor, onDone, canLeave }: StartProps) {
   const form = useStart(editor, onDone);
   useEffect(() => focusIfLost('start-heading'), []);
   return (
-    <form class="ed-start" onSubmit={(event) => { event.preventDefault(); void form.begin(); }}>
+    <Form class="ed-start" onSubmit={(event) => { event.preventDefault(); void form.begin(); }}>
       <h1 id="start-heading" tabIndex={-1}>{e('startTitle', { name: editor.client.value.display_name })}</h1>
       <SaidLine editor={editor} />
       {canLeave ? <p>{e('startOver')}</p> : <p>{e('startText')}</p>}
@@ -51,7 +53,7 @@ export function Start({ editor, onDone, canLeave }: StartProps) {
         <Button kind="main" type="submit">{e('startBegin')}</Button>
         {canLeave && <Button kind="quiet" onClick={onDone}>{e('cancel')}</Button>}
       </p>
-    </form>
+    </Form>
   );
 }
 
@@ -65,7 +67,7 @@ interface ChoiceProps {
 function TemplateChoice({ templates, failure, chosen, onChoose }: ChoiceProps) {
   const option = (id: string, name: string, about: string, facts: string) => (
     <label key={id}>
-      <input type="radio" name="template" value={id} checked={chosen === id} onChange={() => onChoose(id)} />
+      <Input type="radio" name="template" value={id} checked={chosen === id} onChange={() => onChoose(id)} />
       <span><b>{name}</b>{about && <small>{about}</small>}<small>{facts}</small></span>
     </label>
   );

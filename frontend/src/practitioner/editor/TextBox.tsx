@@ -1,3 +1,7 @@
+import { fullDate, isLocalDate } from '../../shared/dates';
+import { Shown } from '../form/Shown';
+import { Area, Input } from '../form/bare';
+import { useMay } from '../rights/Needs';
 import { TITLE_LETTERS_MAX } from './limits';
 
 interface TextBoxProps {
@@ -15,6 +19,7 @@ interface TextBoxProps {
 
 /** A line or some lines of text with a visible label. */
 export function TextBox({ id, label, of, hint, value, multiline, max = TITLE_LETTERS_MAX, onChange }: TextBoxProps) {
+  if (!useMay()) return <Shown label={label} value={value} />;
   const shared = {
     id,
     value,
@@ -26,7 +31,7 @@ export function TextBox({ id, label, of, hint, value, multiline, max = TITLE_LET
     <div class="field">
       <label for={id}>{of && <span class="sr">{of}, </span>}{label}</label>
       {hint && <span class="hint" id={`${id}-hint`}>{hint}</span>}
-      {multiline ? <textarea {...shared} rows={2} /> : <input {...shared} autocomplete="off" />}
+      {multiline ? <Area {...shared} rows={2} /> : <Input {...shared} autocomplete="off" />}
     </div>
   );
 }
@@ -42,11 +47,12 @@ interface DateBoxProps {
 
 /** A calendar day; an empty or half-typed one changes nothing and leaves the last whole one in force. */
 export function DateBox({ id, label, hint, value, required, onChange }: DateBoxProps) {
+  if (!useMay()) return <Shown label={label} value={isLocalDate(value) ? fullDate(value) : value} />;
   return (
     <div class="field">
       <label for={id}>{label}</label>
       {hint && <span class="hint" id={`${id}-hint`}>{hint}</span>}
-      <input
+      <Input
         id={id}
         type="date"
         min="2000-01-01"

@@ -1,8 +1,10 @@
 import { signal } from '@preact/signals';
 import { useMemo, useState } from 'preact/hooks';
 import { addDays, dayAndMonth, dayName, mondayOf } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
 import type { PlannedSession, ProgramContent } from '../../shared/program';
+import { Button } from '../form/Button';
+import { Press } from '../form/bare';
+import { Looking } from '../rights/Needs';
 import { AddDay } from './AddDay';
 import { unplanned } from './choice';
 import type { Editor } from './editor';
@@ -28,7 +30,7 @@ export function Weeks({ editor }: { editor: Editor }) {
   return (
     <nav class="ed-weeks" aria-label={e('weeks')}>
       {past.length > 1 && (
-        <button type="button" class="ed-week" aria-expanded={pastOpen} onClick={() => setPastOpen(!pastOpen)}>{e('weeksBefore', { n: past.length })}</button>
+        <Looking><Press type="button" class="ed-week" aria-expanded={pastOpen} onClick={() => setPastOpen(!pastOpen)}>{e('weeksBefore', { n: past.length })}</Press></Looking>
       )}
       {(pastOpen || past.length < 2) && past.map(show)}
       {weeks.slice(past.length).map(show)}
@@ -49,9 +51,9 @@ function WeekOf({ editor, week, content, open, onToggle }: WeekProps) {
   return (
     <section>
       <h2>
-        <button type="button" class="ed-week" aria-expanded={open} onClick={onToggle}>
+        <Looking><Press type="button" class="ed-week" aria-expanded={open} onClick={onToggle}>
           {weekName(week, editor.today)} <small>{e('weekCount', { n: week.planned.length })}</small>
-        </button>
+        </Press></Looking>
       </h2>
       {open && <OpenWeek editor={editor} week={week} content={content} />}
     </section>
@@ -86,13 +88,13 @@ function DayButton({ editor, one }: { editor: Editor; one: PlannedSession }) {
   const chosen = editor.shown.value.planned?.planned_id === one.planned_id;
   const today = one.day.date === editor.today;
   return (
-    <button type="button" class="ed-day" id={`day-${one.planned_id}`} aria-current={chosen ? 'true' : undefined} onClick={() => choose(editor, one.planned_id, null)}>
+    <Looking><Press type="button" class="ed-day" id={`day-${one.planned_id}`} aria-current={chosen ? 'true' : undefined} onClick={() => choose(editor, one.planned_id, null)}>
       <span>{dayName(one.day.date)}</span>
       <span>
         {sessionName(one.session)}
         <small>{[today ? e('today') : '', facts(one.session), one.day.fixed_day ? e('onThisDayOnly') : ''].filter(Boolean).join(', ')}</small>
       </span>
-    </button>
+    </Press></Looking>
   );
 }
 
@@ -106,7 +108,7 @@ function Unplanned({ editor, content }: { editor: Editor; content: ProgramConten
       <ol class="ed-days">
         {sessions.map((session) => (
           <li key={session.key}>
-            <Button small kind="quiet" aria-pressed={shown === session} onClick={() => choose(editor, null, session.key)}>{sessionName(session)}</Button>
+            <Looking><Button small kind="quiet" aria-pressed={shown === session} onClick={() => choose(editor, null, session.key)}>{sessionName(session)}</Button></Looking>
           </li>
         ))}
       </ol>

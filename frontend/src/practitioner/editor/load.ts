@@ -2,6 +2,7 @@
 import { today } from '../../shared/dates';
 import type { ProgramContent } from '../../shared/program';
 import { me } from '../api/session';
+import { mayWrite } from '../rights/rights';
 import { toLibrary } from '../exercises/entry';
 import { readClient, readCurrent, readDraft, readLibrary, readVersion } from './calls';
 import { Editor } from './editor';
@@ -31,7 +32,7 @@ function waitingIn(store: UnsentStore): Unsent | null {
 export async function loadEditor(id: string): Promise<Editor> {
   const [client, library, current, draft] = await Promise.all([readClient(id), readLibrary(), readCurrent(id), readDraft(id)]);
   const store = unsentIn(localStorage, me.value?.practitioner.id ?? '', id);
-  const unsent = waitingIn(store);
+  const unsent = mayWrite.value ? waitingIn(store) : null;
   const base = await baseOf(id, unsent ? unsent.draft : (draft?.data ?? null), current?.data);
   const editor = new Editor({
     client: client.data,

@@ -1,8 +1,11 @@
 import { useEffect } from 'preact/hooks';
+import { useMay } from '../rights/Needs';
 
 /** Ctrl+Z, Ctrl+Shift+Z and Ctrl+Y (Cmd on a Mac) anywhere on the page, but not behind a dialog. */
 export function useUndoKeys(of: { undo: () => void; redo: () => void }): void {
+  const may = useMay();
   useEffect(() => {
+    if (!may) return;
     const press = (event: KeyboardEvent) => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey || document.querySelector('dialog[open]')) return;
       const key = event.key.toLowerCase();
@@ -13,5 +16,5 @@ export function useUndoKeys(of: { undo: () => void; redo: () => void }): void {
     };
     addEventListener('keydown', press);
     return () => removeEventListener('keydown', press);
-  }, [of]);
+  }, [of, may]);
 }

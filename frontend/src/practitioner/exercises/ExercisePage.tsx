@@ -1,14 +1,16 @@
 import '../editor/editor.css';
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
 import type { Region } from '../../shared/body/places';
-import { Link, type Params } from '../../shared/router';
+import { type Params } from '../../shared/router';
 import { s } from '../../shared/words/shared';
 import { useResource } from '../api/resource';
+import { Button } from '../form/Button';
+import { Link } from '../form/Link';
 import { failureWords } from '../editor/failure';
 import { coded, e } from '../editor/words';
 import { OwnActions } from '../own/OwnActions';
+import { Doing, Looking } from '../rights/Needs';
 import { languageOf, type Entry, type Usual, type Variant } from './entry';
 import { RungDrawing } from './RungDrawing';
 
@@ -21,7 +23,7 @@ export function ExercisePage({ params }: { params: Params }) {
       {entry ? <Detail entry={entry} /> : (
         <>
           <h1>{e('exercise')}</h1>
-          {failure ? <p role="alert">{failureWords(failure)} <Button small onClick={() => void reload()}>{e('tryAgain')}</Button></p> : <p role="status">{e('loading')}</p>}
+          {failure ? <p role="alert">{failureWords(failure)} <Looking><Button small onClick={() => void reload()}>{e('tryAgain')}</Button></Looking></p> : <p role="status">{e('loading')}</p>}
         </>
       )}
     </main>
@@ -33,7 +35,7 @@ function Detail({ entry }: { entry: Entry }) {
     <>
       <h1 lang={languageOf(entry)}>{entry.name}</h1>
       <p class="ed-why" lang={languageOf(entry)}>{entry.why}</p>
-      {entry.own && <OwnActions entry={entry} />}
+      {entry.own && <Doing><OwnActions entry={entry} /></Doing>}
       <dl class="ed-facts">
         <div><dt>{e('trains')}</dt><dd>{entry.trains.map((code) => coded('quality', code)).join(', ')}</dd></div>
         <div><dt>{e('loads')}</dt><dd>{entry.loads.map((code) => s(code as Region)).join(', ')}</dd></div>

@@ -1,12 +1,13 @@
 import '../editor/editor.css';
 import { useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
-import { Several } from '../../shared/form/Choices';
-import { Link } from '../../shared/router';
 import { useResource } from '../api/resource';
 import { KIT, type Items, type Kit } from '../api/types';
+import { Button } from '../form/Button';
+import { Several } from '../form/Choices';
+import { Link } from '../form/Link';
 import { failureWords } from '../editor/failure';
 import { coded, e } from '../editor/words';
+import { Looking } from '../rights/Needs';
 import { PrintClass } from '../sheets/PrintClass';
 import { ArchivedList } from '../own/ArchivedList';
 import { o } from '../own/words';
@@ -23,7 +24,7 @@ export function ExercisesPage() {
   const found = find(entries, filter);
   const kit = (filter.kit ?? []) as Kit[];
   return (
-    <main class="ed-page">
+    <Looking><main class="ed-page">
       <h1>{e('exercises')}</h1>
       <p>{e('exercisesText')} <Link to="/exercises/own/new">{o('newLink')}</Link></p>
       {library.data && <PrintClass entries={entries} />}
@@ -41,7 +42,7 @@ export function ExercisesPage() {
         {found.map((entry) => <Card key={entry.code} entry={entry} kit={filter.kit} />)}
       </ul>
       <ArchivedList entries={library.data?.items ?? []} />
-    </main>
+    </main></Looking>
   );
 }
 

@@ -1,6 +1,6 @@
-import { Select, Field } from '../../shared/form/Field';
 import { s } from '../../shared/words/shared';
 import type { Region } from '../../shared/body/places';
+import { Select, Field } from '../form/Field';
 import { coded, e } from '../editor/words';
 import type { Entry } from './entry';
 import { qualitiesOf, regionsOf, type Filter } from './filter';

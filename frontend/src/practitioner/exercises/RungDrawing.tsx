@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
 import { drawingUrl, drawnAs } from '../../shared/drawing';
+import { Button } from '../form/Button';
 import { e } from '../editor/words';
+import { Looking } from '../rights/Needs';
 import type { Entry, Variant } from './entry';
 
 interface RungDrawingProps {
@@ -23,9 +24,9 @@ export function RungDrawing({ entry, rung, plays, onPlay }: RungDrawingProps) {
         alt={e('drawingOf', { exercise: entry.name, variant: rung.name })}
         onError={() => setFailed(true)}
       />
-      <Button small onClick={() => onPlay(!plays)}>
+      <Looking><Button small onClick={() => onPlay(!plays)}>
         {e(plays ? 'drawingStop' : 'drawingPlay')}<span class="sr"> {rung.name}</span>
-      </Button>
+      </Button></Looking>
     </div>
   );
 }

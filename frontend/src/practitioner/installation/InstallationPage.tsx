@@ -1,6 +1,5 @@
 import type { ComponentChildren } from 'preact';
 import { dayAndTime, fullDate, today } from '../../shared/dates';
-import { Link } from '../../shared/router';
 import { useResource } from '../api/resource';
 import { me } from '../api/session';
 import type { Installation } from '../api/types';
@@ -8,6 +7,7 @@ import { ReadFailure } from '../parts/status';
 import { t } from '../words';
 import { bytes } from './bytes';
 import './installation.css';
+import { Link } from '../form/Link';
 
 const at = (time: string): string => dayAndTime(time, me.value?.practice.time_zone);
 

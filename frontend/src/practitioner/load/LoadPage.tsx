@@ -1,8 +1,8 @@
 import { dayShort } from '../../shared/dates';
-import { Link } from '../../shared/router';
 import { localeTag } from '../../shared/words/mechanism';
 import { useResource } from '../api/resource';
 import type { Client, Load } from '../api/types';
+import { Link } from '../form/Link';
 import { ReadFailure } from '../parts/status';
 import { Citation } from '../sources/Citation';
 import { t } from '../words';

@@ -1,8 +1,8 @@
-import { Button } from '../../shared/form/Button';
-import { Several } from '../../shared/form/Choices';
-import { Field } from '../../shared/form/Field';
 import { REGIONS } from '../../shared/body/places';
 import { s } from '../../shared/words/shared';
+import { Button } from '../form/Button';
+import { Several } from '../form/Choices';
+import { Field } from '../form/Field';
 import { coded } from '../editor/words';
 import type { FieldErrors } from '../parts/ErrorSummary';
 import { Lines } from './Lines';

@@ -1,5 +1,5 @@
 import './own.css';
-import { Link } from '../../shared/router';
+import { Link } from '../form/Link';
 import type { Entry } from '../exercises/entry';
 import { o } from './words';
 

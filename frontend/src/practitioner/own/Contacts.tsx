@@ -1,6 +1,6 @@
-import { Button } from '../../shared/form/Button';
-import { Several } from '../../shared/form/Choices';
-import { Select } from '../../shared/form/Field';
+import { Button } from '../form/Button';
+import { Several } from '../form/Choices';
+import { Select } from '../form/Field';
 import type { Movement } from './model';
 import { named, o } from './words';
 

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
-import { Select } from '../../shared/form/Field';
 import { useResource } from '../api/resource';
 import type { Items } from '../api/types';
+import { Button } from '../form/Button';
+import { Select } from '../form/Field';
 import { failureWords } from '../editor/failure';
 import type { Entry } from '../exercises/entry';
 import { useWrite } from '../parts/useWrite';

@@ -1,5 +1,5 @@
-import { Button } from '../../shared/form/Button';
-import { Field } from '../../shared/form/Field';
+import { Button } from '../form/Button';
+import { Field } from '../form/Field';
 import type { FieldErrors } from '../parts/ErrorSummary';
 import { o } from './words';
 

@@ -1,6 +1,6 @@
-import { Button, ButtonLink } from '../../shared/form/Button';
 import { failureFrom } from '../api/request';
 import { refreshAll } from '../api/resource';
+import { Button, ButtonLink } from '../form/Button';
 import { failureWords } from '../editor/failure';
 import type { Entry } from '../exercises/entry';
 import { say } from '../parts/status';

@@ -1,9 +1,11 @@
 import '../editor/editor.css';
 import './own.css';
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
-import { Link, type Params } from '../../shared/router';
+import { type Params } from '../../shared/router';
 import { failureFrom, type Failure } from '../api/request';
+import { Button } from '../form/Button';
+import { Form } from '../form/Form';
+import { Link } from '../form/Link';
 import { failureWords } from '../editor/failure';
 import { e } from '../editor/words';
 import { ErrorSummary } from '../parts/ErrorSummary';
@@ -59,14 +61,14 @@ function Write({ code, saved }: { code: string | null; saved: Kept }) {
     if (Object.keys(found).length === 0) void own.save();
   };
   return (
-    <form onSubmit={submit} noValidate>
+    <Form onSubmit={submit} noValidate>
       <p>{o('intro')}</p>
       <ErrorSummary errors={errors} attempt={attempt} />
       <About {...part} />
       <Teaching {...part} />
       <Ladder own={own} errors={errors} isSaved={(variant) => code !== null && saved.form.text.ladder.some((rung) => rung.variant === variant)} />
       <Foot own={own} />
-    </form>
+    </Form>
   );
 }
 

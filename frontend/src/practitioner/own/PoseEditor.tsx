@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
-import { Choices } from '../../shared/form/Choices';
-import { Select } from '../../shared/form/Field';
+import { Button } from '../form/Button';
+import { Choices } from '../form/Choices';
+import { Select } from '../form/Field';
+import { Input } from '../form/bare';
 import { failureWords } from '../editor/failure';
 import { Contacts } from './Contacts';
 import { Findings } from './Findings';
@@ -52,7 +53,7 @@ export function PoseEditor({ name, movement, onChange, onSettle }: PoseEditorPro
       <div class="own-numbers">
         <div class="ed-fields">
           <Select label={o('view')} value={view} options={VIEWS.map((value) => ({ value, label: o(`view_${value}`) }))} onChange={(value) => onChange({ ...movement, views: [value] })} />
-          <label class="field"><b>{o('seconds')}</b><input type="number" min={0.4} max={12} step={0.2} value={movement.seconds} onChange={(event) => onChange({ ...movement, seconds: Math.min(12, Math.max(0.4, event.currentTarget.valueAsNumber || movement.seconds)) })} /></label>
+          <label class="field"><b>{o('seconds')}</b><Input type="number" min={0.4} max={12} step={0.2} value={movement.seconds} onChange={(event) => onChange({ ...movement, seconds: Math.min(12, Math.max(0.4, event.currentTarget.valueAsNumber || movement.seconds)) })} /></label>
         </div>
         <Choices legend={o('side')} options={(['R', 'L', 'both'] as const).map((value) => ({ value, label: o(`side_${value}`) }))} value={moving} onChange={setMoving} />
         <p class="soft">{o('handleHow')}</p>

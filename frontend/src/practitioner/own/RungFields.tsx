@@ -1,7 +1,7 @@
-import { Button } from '../../shared/form/Button';
-import { Several } from '../../shared/form/Choices';
-import { Field, Select } from '../../shared/form/Field';
 import { KIT } from '../api/types';
+import { Button } from '../form/Button';
+import { Several } from '../form/Choices';
+import { Field, Select } from '../form/Field';
 import { coded } from '../editor/words';
 import type { FieldErrors } from '../parts/ErrorSummary';
 import { Lines } from './Lines';

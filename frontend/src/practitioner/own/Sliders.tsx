@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { Input } from '../form/bare';
 import type { Preview } from './calls';
 import { jointWords } from './Stage';
 import type { Change } from './usePreview';
@@ -53,7 +54,7 @@ function Slider({ control, onChange, onSettle }: { control: Control; onChange: (
   return (
     <label>
       <span>{numberWords(control.path)}</span>
-      <input
+      <Input
         type="range" min={Math.floor(control.low / step) * step} max={Math.ceil(control.high / step) * step} step={step} value={value} aria-valuetext={shown(control, value)} data-path={control.path}
         onInput={(event) => { setMoved(event.currentTarget.valueAsNumber); onChange(event.currentTarget.valueAsNumber); }} onBlur={() => (setMoved(null), onSettle())}
       />

@@ -17,6 +17,7 @@ const WORDS = {
   'last-owner': 'problemLastOwner',
   'own-first': 'problemOwnFirst',
   'email-taken': 'problemEmailTaken',
+  disabled: 'problemDisabled',
   'link-not-valid': 'problemLink',
   'read-only': 'problemReadOnly',
   'owner-only': 'problemOwnerOnly',

@@ -2,9 +2,10 @@
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { time } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
 import type { Failure } from '../api/request';
 import { me } from '../api/session';
+import { Button } from '../form/Button';
+import { Looking } from '../rights/Needs';
 import { t } from '../words';
 import { failureWords } from './failureWords';
 
@@ -49,7 +50,7 @@ export function ReadFailure({ failure, asOf, onRetry }: { failure: Failure | nul
       {failure && (
         <p class="error">
           {failure.kind === 'network' ? t('failNetworkReading') : failureWords(failure)} {asOf && t('staleSince', { time: time(asOf, me.value?.practice.time_zone) })}{' '}
-          <Button small kind="quiet" onClick={onRetry}>{t('tryAgain')}</Button>
+          <Looking><Button small kind="quiet" onClick={onRetry}>{t('tryAgain')}</Button></Looking>
         </p>
       )}
     </div>

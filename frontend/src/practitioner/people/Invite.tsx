@@ -1,41 +1,16 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
-import { Choices } from '../../shared/form/Choices';
-import { Field } from '../../shared/form/Field';
-import { inviteColleague, type Role } from '../api/account';
+import { useState } from 'preact/hooks';
+import { inviteColleague, type ColleagueLink, type Role } from '../api/account';
 import { confirmed } from '../api/confirm';
-import { me } from '../api/session';
+import { Button } from '../form/Button';
+import { Choices } from '../form/Choices';
+import { Field } from '../form/Field';
+import { Form } from '../form/Form';
 import { ErrorSummary, type FieldErrors } from '../parts/ErrorSummary';
-import { moment } from '../parts/heard';
 import { FailureLine } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
 import { t } from '../words';
+import { MadeLink } from './MadeLink';
 import { roleOptions } from './roles';
-
-interface Made { name: string; url: string; until: string }
-
-function Link({ made, onClose }: { made: Made; onClose: () => void }) {
-  const field = useRef<HTMLInputElement>(null);
-  const [told, setTold] = useState('');
-  useEffect(() => field.current?.focus(), []);
-  const copy = async () => {
-    try {
-      await navigator.clipboard.writeText(made.url);
-      setTold(t('recCopied'));
-    } catch {
-      field.current?.select();
-      setTold(t('recCopyFailed'));
-    }
-  };
-  const time = moment(made.until, me.value?.practice.time_zone ?? 'UTC');
-  return (
-    <div class="invitation">
-      <div class="field"><label for="colleague-link">{t('pplLinkFor', { name: made.name })}</label><input id="colleague-link" readOnly ref={field} value={made.url} /></div>
-      <p>{t('pplLinkText', { time, name: made.name })}</p>
-      <p class="actions"><Button kind="main" small onClick={() => void copy()}>{t('recCopy')}</Button> <Button small kind="quiet" onClick={onClose}>{t('close')}</Button> <span role="status">{told}</span></p>
-    </div>
-  );
-}
 
 function errorsOf(name: string, email: string): FieldErrors {
   const errors: FieldErrors = {};
@@ -52,7 +27,7 @@ export function Invite({ onInvited }: { onInvited: () => void }) {
   const [role, setRole] = useState<Role>('practitioner');
   const [attempt, setAttempt] = useState(0);
   const [errors, setErrors] = useState<FieldErrors>({});
-  const [made, setMade] = useState<Made | null>(null);
+  const [made, setMade] = useState<{ name: string; link: ColleagueLink } | null>(null);
   const { busy, failure, run } = useWrite();
   const submit = async (event: Event) => {
     event.preventDefault();
@@ -62,14 +37,14 @@ export function Invite({ onInvited }: { onInvited: () => void }) {
     if (Object.keys(found).length > 0) return;
     const link = await run(() => confirmed(() => inviteColleague({ display_name: name, email: email.trim(), role })));
     if (!link) return;
-    setMade({ name: name.trim(), url: link.url, until: link.expires_at });
+    setMade({ name: name.trim(), link });
     setName('');
     setEmail('');
     onInvited();
   };
-  if (made) return <Link made={made} onClose={() => setMade(null)} />;
+  if (made) return <MadeLink {...made} onClose={() => setMade(null)} />;
   return (
-    <form onSubmit={submit} noValidate>
+    <Form onSubmit={submit} noValidate>
       <ErrorSummary errors={errors} attempt={attempt} />
       <Field label={t('pplName')} hint={t('pplNameHint')} name="colleague-name" autoComplete="off" required value={name} onInput={setName} error={errors['colleague-name']} />
       <Field label={t('email')} name="colleague-email" type="email" autoComplete="off" required value={email} onInput={setEmail} error={errors['colleague-email']} />
@@ -77,6 +52,6 @@ export function Invite({ onInvited }: { onInvited: () => void }) {
       <p class="soft">{t(`roleText_${role}`)}</p>
       <FailureLine failure={failure} />
       <p class="actions"><Button small kind="main" type="submit">{busy ? t('saving') : t('pplInvite')}</Button></p>
-    </form>
+    </Form>
   );
 }

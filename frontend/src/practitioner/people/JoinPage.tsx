@@ -13,6 +13,7 @@ import { t } from '../words';
 import { leaveJoining } from './join';
 
 function Form({ code, welcome }: { code: string; welcome: Welcome }) {
+  const back = welcome.returning; // they keep their name
   const [name, setName] = useState(welcome.display_name);
   const [password, setPassword] = useState('');
   const [shown, setShown] = useState(false);
@@ -34,15 +35,16 @@ function Form({ code, welcome }: { code: string; welcome: Welcome }) {
   };
   return (
     <form onSubmit={submit} noValidate>
+      {back && <p>{t('joinBackText')}</p>}
       <p>{t('joinText', { email: welcome.email, role: t(`role_${welcome.role}`) })} {t(`roleText_${welcome.role}`)}</p>
       <ErrorSummary errors={errors} attempt={attempt} />
       <input type="hidden" name="username" autoComplete="username" value={welcome.email} />
-      <Field label={t('joinName')} hint={t('pplNameHint')} name="name" autoComplete="name" required value={name} onInput={setName} error={errors.name} />
+      {!back && <Field label={t('joinName')} hint={t('pplNameHint')} name="name" autoComplete="name" required value={name} onInput={setName} error={errors.name} />}
       <Field label={t('password')} hint={t('pwNewHint')} name="new-password" type={shown ? 'text' : 'password'} autoComplete="new-password" required
         value={password} onInput={setPassword} error={errors['new-password']} />
       <label class="check"><input type="checkbox" checked={shown} onChange={(event) => setShown(event.currentTarget.checked)} /> {t('showPassword')}</label>
       <FailureLine failure={failure} />
-      <Button kind="main" type="submit">{busy ? t('saving') : t('joinButton')}</Button>
+      <Button kind="main" type="submit">{busy ? t('saving') : t(back ? 'joinBackButton' : 'joinButton')}</Button>
     </form>
   );
 }
@@ -65,7 +67,7 @@ export function JoinPage({ code }: { code: string }) {
       <header class="bar"><b>{t('appName')}</b><span class="spacer" /><Menu /></header>
       <MapEdge />
       <main class="sign-in">
-        <h1>{welcome ? t('joinTitle', { practice: welcome.practice_name }) : t('appName')}</h1>
+        <h1>{welcome ? t(welcome.returning ? 'joinBackTitle' : 'joinTitle', { practice: welcome.practice_name }) : t('appName')}</h1>
         {!welcome && !failure && <p role="status">{t('loading')}</p>}
         <FailureLine failure={failure}>{failure?.kind === 'network' && <Button small onClick={() => void ask()}>{t('tryAgain')}</Button>}</FailureLine>
         {welcome && <Form code={code} welcome={welcome} />}

@@ -1,8 +1,8 @@
-import { Button } from '../../shared/form/Button';
 import { requireSecondFactor, withdrawColleague, type People, type Waiting } from '../api/account';
 import { confirmed } from '../api/confirm';
 import { useResource } from '../api/resource';
 import { me } from '../api/session';
+import { Button } from '../form/Button';
 import { moment } from '../parts/heard';
 import { FailureLine, ReadFailure, say } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
@@ -80,7 +80,7 @@ export function PeoplePage() {
   return (
     <main class="form-page account">
       <h1>{t('pplTitle')}</h1>
-      {me.value?.practitioner.role === 'owner' ? <Page /> : <p>{t('pplOwnersOnly')}</p>}
+      <Page />
     </main>
   );
 }

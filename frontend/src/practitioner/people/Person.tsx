@@ -1,21 +1,25 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { dayShort, today } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
-import { Select } from '../../shared/form/Field';
-import { changeColleague, resetSecondFactor, type Colleague, type Role } from '../api/account';
+import { changeColleague, resetSecondFactor, welcomeBack, type Colleague, type ColleagueLink, type Role } from '../api/account';
 import { me } from '../api/session';
+import { Button } from '../form/Button';
+import { Select } from '../form/Field';
 import { say } from '../parts/status';
 import { Ask } from '../account/Ask';
 import { t } from '../words';
+import { MadeLink } from './MadeLink';
 import { roleOptions } from './roles';
 
-type Change = { kind: 'role'; role: Role } | { kind: 'disable' } | { kind: 'enable' } | { kind: 'reset' };
+type Change = { kind: 'role'; role: Role } | { kind: 'disable' } | { kind: 'enable' } | { kind: 'reset' } | { kind: 'back' };
 
 /** What is asked, done and said for each change. */
 function sayings(person: Colleague, change: Change) {
   const name = person.display_name;
   if (change.kind === 'reset') {
     return { title: t('pplResetTitle'), text: t('pplResetText', { name }), button: t('pplReset'), done: t('pplResetDone', { name }), write: () => resetSecondFactor(person.id) };
+  }
+  if (change.kind === 'back') {
+    return { title: t('pplBackTitle', { name }), text: t('pplBackText', { name }), button: t('pplBack'), done: null, write: () => welcomeBack(person.id) };
   }
   if (change.kind === 'role') {
     const role = t(`role_${change.role}`);
@@ -35,13 +39,16 @@ function sayings(person: Colleague, change: Change) {
 /** One person of the practice, and what an owner may change about them. */
 export function Person({ person, onChanged }: { person: Colleague; onChanged: () => void }) {
   const [change, setChange] = useState<Change | null>(null);
+  const [link, setLink] = useState<ColleagueLink | null>(null);
+  const answer = useRef<Colleague | ColleagueLink | null>(null);
   const { display_name: name, disabled_at: since } = person;
   const own = person.id === me.value?.practitioner.id;
   const zone = me.value?.practice.time_zone ?? 'UTC';
   const told = [own && t('pplYou'), person.email, t(person.second_factor ? 'pplFactorYes' : 'pplFactorNo'), since && t('pplDisabled', { date: dayShort(today(new Date(since), zone)) })];
   const asked = change && sayings(person, change);
   const done = () => {
-    if (asked) say(asked.done);
+    if (asked?.done) say(asked.done);
+    if (answer.current && 'url' in answer.current) setLink(answer.current);
     onChanged();
   };
   return (
@@ -50,9 +57,11 @@ export function Person({ person, onChanged }: { person: Colleague; onChanged: ()
       <span class="soft">{told.filter(Boolean).join(' · ')}</span>
       <Select label={t('pplRole', { name })} value={person.role} options={roleOptions()} onChange={(role) => role !== person.role && setChange({ kind: 'role', role })} />
       {!own && person.second_factor && <Button small aria-label={t('pplResetNamed', { name })} onClick={() => setChange({ kind: 'reset' })}>{t('pplReset')}</Button>}
+      {!own && !since && <Button small aria-label={t('pplBackNamed', { name })} onClick={() => setChange({ kind: 'back' })}>{t('pplBack')}</Button>}
       {!own && !since && <Button small aria-label={t('pplDisableNamed', { name })} onClick={() => setChange({ kind: 'disable' })}>{t('pplDisable')}</Button>}
       {since && <Button small aria-label={t('pplEnableNamed', { name })} onClick={() => setChange({ kind: 'enable' })}>{t('pplEnable')}</Button>}
-      <Ask open={asked !== null} title={asked?.title ?? ''} button={asked?.button ?? ''} onClose={() => setChange(null)} write={asked?.write ?? (async () => undefined)} onDone={done}>{asked?.text}</Ask>
+      <Ask open={asked !== null} title={asked?.title ?? ''} button={asked?.button ?? ''} onClose={() => setChange(null)} write={async () => void (answer.current = (await asked?.write()) ?? null)} onDone={done}>{asked?.text}</Ask>
+      {link && <MadeLink name={name} link={link} onClose={() => setLink(null)} />}
     </li>
   );
 }

@@ -1,7 +1,9 @@
-import { ButtonLink } from '../../shared/form/Button';
 import type { Overview, Ratios } from '../api/types';
+import { ButtonLink } from '../form/Button';
 import { ratioWords } from '../parts/ratio';
 import { c } from '../custody/words';
+import { useMay } from '../rights/Needs';
+import { isOwner } from '../rights/rights';
 import { t } from '../words';
 
 const Line = ({ span, ratios }: { span: string; ratios: Ratios }) => (
@@ -36,7 +38,7 @@ export function About({ overview }: { overview: Overview }) {
         <li>{t('aboutZone', { zone: time_zone })}</li>
         {note && <li>{t('aboutNote', { note })}</li>}
       </ul>
-      <p class="screen-only actions"><ButtonLink small to={`/clients/${id}/edit`}>{t('editLink')}</ButtonLink> <ButtonLink small to={`/clients/${id}/phones`}>{t('phonesLink')}</ButtonLink> <ButtonLink small to={`/practice/audit?client_id=${id}`}>{c('whoSaw')}</ButtonLink> <ButtonLink small to={`/clients/${id}/record`}>{c('recordLink')}</ButtonLink></p>
+      <p class="screen-only actions"><ButtonLink small to={`/clients/${id}/edit`}>{t(useMay() ? 'editLink' : 'lookLink')}</ButtonLink> <ButtonLink small to={`/clients/${id}/phones`}>{t('phonesLink')}</ButtonLink> <ButtonLink small to={`/practice/audit?client_id=${id}`}>{c('whoSaw')}</ButtonLink> <ButtonLink small to={`/clients/${id}/record`}>{c(isOwner.value ? 'recordLink' : 'exportTitle')}</ButtonLink></p>
     </section>
   );
 }

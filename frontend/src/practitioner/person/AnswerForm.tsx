@@ -1,11 +1,13 @@
 import { useEffect, useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
-import { Field } from '../../shared/form/Field';
 import { decide } from '../api/calls';
 import { draft, dropDraft } from '../api/drafts';
 import type { Action, Decided, Flag } from '../api/types';
+import { Button } from '../form/Button';
+import { Field } from '../form/Field';
+import { Form } from '../form/Form';
 import { FailureLine } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
+import { Doing } from '../rights/Needs';
 import { t } from '../words';
 import { answerWords, bodyOf, giveWords, lacks, orderedAnswers, takesWords, type Lacks } from './answers';
 
@@ -46,13 +48,13 @@ function Words({ answering, action, onClose }: { answering: Answering; action: A
   const first = isNote ? 'note' : 'message';
   useEffect(() => document.getElementsByName(`${first}.${flag.id}`)[0]?.focus(), [action]);
   return (
-    <form class="answer-words" onSubmit={(event) => { event.preventDefault(); void give(action); }}>
+    <Form class="answer-words" onSubmit={(event) => { event.preventDefault(); void give(action); }}>
       {isNote
         ? <Field label={t(action === 'clear' ? 'clearWhat' : 'closeWhy')} hint={t(action === 'clear' ? 'clearWhatHint' : 'closeWhyHint')} name={`note.${flag.id}`} value={note.value} onInput={(text) => (note.value = text)} error={missing.note} />
         : <Field multiline label={t('messageToClient')} hint={t('messageToClientHint')} name={`message.${flag.id}`} value={message.value} onInput={(text) => (message.value = text)} error={missing.message} />}
       {!isNote && <Note {...answering} />}
       <div class="answers"><Button small kind="main" type="submit">{giveWords(action, flag.rule)}</Button> <Button small kind="quiet" onClick={onClose}>{t('cancel')}</Button></div>
-    </form>
+    </Form>
   );
 }
 
@@ -81,12 +83,12 @@ export function AnswerForm(props: Props) {
   return (
     <div class="suggest-sheet">
       <Suggestion {...flag} />
-      <div class="answers">
+      <Doing><div class="answers">
         {orderedAnswers(flag).map((action, i) => (
           <Button key={action} small kind={kindOf(action, i)} {...(takesWords(action) && { 'aria-expanded': opened === action })} onClick={() => press(action)}>{answerWords(action, flag.rule)}</Button>
         ))}
         {!opened && <Button small kind="quiet" aria-expanded={noting} onClick={() => setNoting(!noting)}>{t('noteAdd')}</Button>}
-      </div>
+      </div></Doing>
       {opened
         ? <Words answering={answering} action={opened} onClose={() => show(null)} />
         : noting && <Note {...answering} />}

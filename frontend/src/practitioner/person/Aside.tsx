@@ -1,9 +1,9 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
 import { query } from '../../shared/router';
 import { retryEntry } from '../api/calls';
 import { refreshAbout, useResource } from '../api/resource';
 import type { Items, RefusedEvent } from '../api/types';
+import { Button } from '../form/Button';
 import { countTitle } from '../parts/counts';
 import { moment } from '../parts/heard';
 import { FailureLine, say } from '../parts/status';

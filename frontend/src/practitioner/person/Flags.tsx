@@ -4,6 +4,7 @@ import { request } from '../api/request';
 import { refreshAbout } from '../api/resource';
 import type { Action, Decided, Flag, ProgramVersion } from '../api/types';
 import { countTitle } from '../parts/counts';
+import { Doing } from '../rights/Needs';
 import { t } from '../words';
 import { decidedWords, decisionWords } from './answers';
 import { FlagCard } from './FlagCard';
@@ -65,7 +66,7 @@ export function Flags({ client, flags }: { client: string; flags: readonly Flag[
       <div role="status">{done.map((one, i) => <DoneCard key={one.flag.id} done={one} isNewest={i === 0} />)}</div>
       {open.length === 0 && <p class="soft">{t('nothingOpenText')}</p>}
       {open.map(card)}
-      {open.length > 0 && <p class="soft note">{t('nothingChanges')}</p>}
+      {open.length > 0 && <Doing><p class="soft note">{t('nothingChanges')}</p></Doing>}
       {seen.map(card)}
       {closed.length > 0 && <Earlier flags={closed} />}
     </>

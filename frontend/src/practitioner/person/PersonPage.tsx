@@ -1,8 +1,8 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { dayShort, today } from '../../shared/dates';
-import { Button, ButtonLink } from '../../shared/form/Button';
 import { useResource } from '../api/resource';
 import type { Overview } from '../api/types';
+import { Button, ButtonLink } from '../form/Button';
 import { Pairings } from '../caseload/Pairings';
 import { tripWords } from '../caseload/sentences';
 import { moment } from '../parts/heard';
@@ -13,6 +13,7 @@ import { About, Adherence } from './About';
 import { Aside } from './Aside';
 import { Flags } from './Flags';
 import { PauseLink } from '../season/PauseLink';
+import { Doing } from '../rights/Needs';
 import { Standing } from '../screening/Standing';
 import { PrintProgram } from '../sheets/PrintProgram';
 import { Strip } from './Strip';
@@ -58,7 +59,7 @@ function Body({ overview, now }: { overview: Overview; now: Date }) {
         <Standing client={id} />
         {!hasOpen && <Suggestions client={id} />}
         <Flags client={id} flags={overview.flags} />
-        <PauseLink overview={overview} />
+        <Doing><PauseLink overview={overview} /></Doing>
         {hasOpen && <Suggestions client={id} />}
         <Aside client={id} zone={time_zone} />
         <Messages overview={overview} />

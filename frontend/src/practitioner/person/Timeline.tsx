@@ -1,10 +1,11 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { dayShort, isLocalDate, time } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
 import { query } from '../../shared/router';
 import { request, failureFrom, type Failure } from '../api/request';
 import type { Overview, Timeline as Page } from '../api/types';
+import { Button } from '../form/Button';
 import { FailureLine } from '../parts/status';
+import { Looking } from '../rights/Needs';
 import { t } from '../words';
 import { wantedDay } from './lookAt';
 import { wholeDays, type Heard, type Names, type ToldDay } from './tellTimeline';
@@ -98,7 +99,7 @@ export function Timeline({ overview }: { overview: Overview }) {
       <h2 id="timeline">{t('timelineTitle')}</h2>
       <details open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary>{t('timelineOpen')}</summary>
-        {open && <Loaded overview={overview} />}
+        {open && <Looking><Loaded overview={overview} /></Looking>}
       </details>
     </section>
   );

@@ -1,6 +1,7 @@
-import { Button } from '../../shared/form/Button';
 import { dayShort } from '../../shared/dates';
 import type { Message, Overview } from '../api/types';
+import { Button } from '../form/Button';
+import { Form } from '../form/Form';
 import { MessageFields, useMessage } from '../caseload/MessageDialog';
 import { moment } from '../parts/heard';
 import { t } from '../words';
@@ -22,10 +23,10 @@ export function Messages({ overview }: { overview: Overview }) {
     <section aria-labelledby="messages">
       <h2 id="messages">{t('messagesTitle')}</h2>
       {messages.length === 0 ? <p class="soft">{t('messagesNone')}</p> : <ul class="words">{messages.map((message) => <One key={message.id} message={message} zone={client.time_zone} />)}</ul>}
-      <form class="screen-only" onSubmit={(event) => { event.preventDefault(); void writing.send(); }}>
+      <Form class="screen-only" onSubmit={(event) => { event.preventDefault(); void writing.send(); }}>
         <MessageFields message={writing} />
         <Button small type="submit">{writing.busy ? t('messageSending') : t('messageSend')}</Button>
-      </form>
+      </Form>
     </section>
   );
 }

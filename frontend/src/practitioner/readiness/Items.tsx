@@ -1,6 +1,6 @@
 import { outlineAt } from '../../shared/marks/outlines';
-import { Link } from '../../shared/router';
 import type { ReadinessItem } from '../api/types';
+import { Link } from '../form/Link';
 import { Citation } from '../sources/Citation';
 import { t } from '../words';
 import { Bars } from './Bars';

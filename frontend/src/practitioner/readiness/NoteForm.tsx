@@ -1,12 +1,14 @@
 import { useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
-import { Field } from '../../shared/form/Field';
 import { signReadiness } from '../api/calls';
 import { draft, dropDraft } from '../api/drafts';
 import { failureFrom, type Failure } from '../api/request';
 import { refreshAbout } from '../api/resource';
 import { me } from '../api/session';
 import type { Readiness, Verdict } from '../api/types';
+import { Button } from '../form/Button';
+import { Field } from '../form/Field';
+import { Form } from '../form/Form';
+import { Input } from '../form/bare';
 import { ErrorSummary } from '../parts/ErrorSummary';
 import { FailureLine, say } from '../parts/status';
 import { t } from '../words';
@@ -20,7 +22,7 @@ function Decide({ value, error, onChange }: { value: string; error: string | und
       <legend>{t('rdyVerdict')}</legend>
       <div class="choices">
         {VERDICTS.map((one) => (
-          <label key={one}><input type="radio" name="verdict" value={one} checked={value === one} onChange={() => onChange(one)} /><span>{t(`rdyVerdict_${one}`)}</span></label>
+          <label key={one}><Input type="radio" name="verdict" value={one} checked={value === one} onChange={() => onChange(one)} /><span>{t(`rdyVerdict_${one}`)}</span></label>
         ))}
       </div>
       {error && <p class="error" id="verdict-error">{error}</p>}
@@ -79,14 +81,14 @@ export function NoteForm({ client, readiness }: { client: string; readiness: Rea
       {readiness.shown.trip === null ? <p class="soft">{t('rdyNoTripNote')}</p> : (
         <>
           <p>{t('rdySignText')}</p>
-          <form onSubmit={submit} noValidate>
+          <Form onSubmit={submit} noValidate>
             <ErrorSummary errors={errors} attempt={attempt} />
             <Decide value={verdict.value} error={'verdict' in errors ? errors.verdict : undefined} onChange={(to) => (verdict.value = to)} />
             <Field label={t('rdyWords')} hint={t('rdyWordsHint')} name="words" multiline required value={words.value} onInput={(text) => (words.value = text)} error={'words' in errors ? errors.words : null} />
             <div role="alert">{stale && <p class="error">{t('rdyStale')}</p>}</div>
             <FailureLine failure={failure} />
             <p class="actions"><Button kind="main" small type="submit">{busy ? t('saving') : name ? t('rdySign', { name }) : t('rdySignPlain')}</Button></p>
-          </form>
+          </Form>
         </>
       )}
     </section>

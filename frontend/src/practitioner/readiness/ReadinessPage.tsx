@@ -1,12 +1,13 @@
 import './readiness.css';
 import { dayAndMonth, daysBetween, fullDate } from '../../shared/dates';
-import { Button, ButtonLink } from '../../shared/form/Button';
-import { Link } from '../../shared/router';
 import { useResource } from '../api/resource';
 import { me } from '../api/session';
 import type { Client, Readiness, ReadinessShown } from '../api/types';
+import { Button, ButtonLink } from '../form/Button';
+import { Link } from '../form/Link';
 import { SILENT_DAYS } from '../parts/heard';
 import { ReadFailure } from '../parts/status';
+import { Doing, Looking } from '../rights/Needs';
 import { t } from '../words';
 import { Items } from './Items';
 import { NoteForm } from './NoteForm';
@@ -33,7 +34,7 @@ function Trip({ client, shown }: { client: string; shown: ReadinessShown }) {
   const { trip } = shown;
   if (!trip) {
     return (
-      <section aria-labelledby="trip"><h2 id="trip">{t('rdyTrip')}</h2><p>{t('rdyNoTrip')}</p><p class="actions screen-only"><ButtonLink kind="main" small to={`/clients/${client}/trip`}>{t('rdyEnterTrip')}</ButtonLink></p></section>
+      <section aria-labelledby="trip"><h2 id="trip">{t('rdyTrip')}</h2><p>{t('rdyNoTrip')}</p><Doing><p class="actions screen-only"><ButtonLink kind="main" small to={`/clients/${client}/trip`}>{t('rdyEnterTrip')}</ButtonLink></p></Doing></section>
     );
   }
   return (
@@ -68,7 +69,7 @@ function Body({ client, zone, readiness }: { client: string; zone: string; readi
         <Items client={client} items={shown.items} />
         <p class="note soft">{t('rdyLines')}</p>
       </section>
-      <NoteForm client={client} readiness={readiness} />
+      <Doing><NoteForm client={client} readiness={readiness} /></Doing>
       <History client={client} notes={notes.slice(1)} zone={zone} />
     </>
   );
@@ -86,7 +87,7 @@ export function ReadinessPage({ params }: { params: Record<string, string> }) {
     <main class="readiness-page">
       <h1>{name ? t('rdyTitleOf', { name }) : t('rdyTitle')}</h1>
       {readiness.data && me.value && <p class="soft">{t('rdyAsOf', { practice: me.value.practice.name, date: fullDate(readiness.data.shown.as_of) })}</p>}
-      <p class="actions screen-only"><Link to={`/clients/${id}`}>{name ? t('backToPerson', { name }) : t('personTitle')}</Link> <Button small kind="quiet" onClick={() => print()}>{t('printPage')}</Button></p>
+      <p class="actions screen-only"><Link to={`/clients/${id}`}>{name ? t('backToPerson', { name }) : t('personTitle')}</Link> <Looking><Button small kind="quiet" onClick={() => print()}>{t('printPage')}</Button></Looking></p>
       <p class="urgent">{t('rdyCaution')}</p>
       <ReadFailure failure={failure} asOf={readiness.asOf} onRetry={() => void Promise.all([client.reload(), readiness.reload()])} />
       {readiness.data && client.data ? <Body client={id} zone={client.data.time_zone} readiness={readiness.data} /> : !failure && <p role="status">{t('loading')}</p>}

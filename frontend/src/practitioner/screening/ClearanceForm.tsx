@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
-import { Field } from '../../shared/form/Field';
 import { recordClearance } from '../api/calls';
 import { draft, dropDraft } from '../api/drafts';
 import { refreshAbout } from '../api/resource';
+import { Button } from '../form/Button';
+import { Field } from '../form/Field';
+import { Form } from '../form/Form';
 import { FailureLine, say } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
 import { t } from '../words';
@@ -29,13 +30,13 @@ export function ClearanceForm({ client }: { client: string }) {
     <section aria-labelledby="clearance">
       <h2 id="clearance">{t('scrClearanceTitle')}</h2>
       <p>{t('scrClearanceText')}</p>
-      <form onSubmit={submit} noValidate>
+      <Form onSubmit={submit} noValidate>
         <Field label={t('scrGivenBy')} hint={t('scrGivenByHint')} name="given_by" autoComplete="off" required value={by.value} onInput={(text) => (by.value = text)} error={attempted && !by.value.trim() ? t('scrGivenByMissing') : null} />
         <Field label={t('scrGivenOn')} hint={t('scrGivenOnHint')} name="given_on" type="date" value={on.value} onInput={(text) => (on.value = text)} />
         <Field label={t('scrClearanceNote')} name="clearance_note" multiline value={note.value} onInput={(text) => (note.value = text)} />
         <FailureLine failure={failure} />
         <p class="actions"><Button kind="main" small type="submit">{busy ? t('saving') : t('scrClearanceSave')}</Button></p>
-      </form>
+      </Form>
     </section>
   );
 }

@@ -1,9 +1,11 @@
 import { useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
 import { screenClient } from '../api/calls';
 import { draft, dropDraft } from '../api/drafts';
 import { refreshAbout } from '../api/resource';
 import type { ScreeningQuestions } from '../api/types';
+import { Button } from '../form/Button';
+import { Form } from '../form/Form';
+import { Input } from '../form/bare';
 import { ErrorSummary } from '../parts/ErrorSummary';
 import { FailureLine, say } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
@@ -29,7 +31,7 @@ function Ask<V extends string>({ name, legend, help, options, value, error, onCh
       {help && <p class="note soft" lang={lang} id={`${name}-help`}>{help}</p>}
       <div class="choices">
         {options.map((option) => (
-          <label key={option.value}><input type="radio" name={name} value={option.value} checked={value === option.value} onChange={() => onChange(option.value)} /><span>{option.label}</span></label>
+          <label key={option.value}><Input type="radio" name={name} value={option.value} checked={value === option.value} onChange={() => onChange(option.value)} /><span>{option.label}</span></label>
         ))}
       </div>
       {error && <p class="error" id={`${name}-error`}>{error}</p>}
@@ -71,11 +73,11 @@ export function Questions({ client, questions, onSaved }: { client: string; ques
     onSaved();
   };
   return (
-    <form onSubmit={submit} noValidate>
+    <Form onSubmit={submit} noValidate>
       <ErrorSummary errors={attempt > 0 ? errors : {}} attempt={attempt} />
       <Fields questions={questions} now={now} errors={attempt > 0 ? errors : {}} onChange={(to) => (kept.value = JSON.stringify(to))} />
       <FailureLine failure={failure} />
       <p class="actions"><Button kind="main" small type="submit">{busy ? t('saving') : t('scrSave')}</Button></p>
-    </form>
+    </Form>
   );
 }

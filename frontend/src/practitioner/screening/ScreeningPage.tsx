@@ -1,11 +1,12 @@
 import { useState } from 'preact/hooks';
 import { dayShort } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
-import { Link } from '../../shared/router';
 import { useResource } from '../api/resource';
 import type { Client, Screening, ScreeningList, ScreeningQuestions } from '../api/types';
+import { Button } from '../form/Button';
+import { Link } from '../form/Link';
 import { ReadFailure } from '../parts/status';
 import { shortCitation } from '../person/answers';
+import { Doing } from '../rights/Needs';
 import { t } from '../words';
 import { ClearanceForm } from './ClearanceForm';
 import { Questions } from './Questions';
@@ -33,11 +34,11 @@ function Body({ client, list, questions }: { client: string; list: ScreeningList
   return (
     <>
       <p role="status"><b class={list.state === 'clearance_required' ? 'call' : ''}>{t(`scrState_${NAMES[list.state]}`)}</b></p>
-      {asks && !again && <ClearanceForm client={client} />}
-      <section aria-labelledby="questions">
+      {asks && !again && <Doing><ClearanceForm client={client} /></Doing>}
+      <Doing><section aria-labelledby="questions">
         <h2 id="questions">{t('scrQuestions')}</h2>
         {ask ? <Questions client={client} questions={questions} onSaved={() => setAgain(false)} /> : <Button small onClick={() => setAgain(true)}>{t('scrAgain')}</Button>}
-      </section>
+      </section></Doing>
       <section aria-labelledby="history">
         <h2 id="history">{t('scrHistory')}</h2>
         {list.items.length === 0 ? <p class="soft">{t('scrNone')}</p> : <ul class="words">{list.items.map((one) => <One key={one.id} one={one} questions={questions} />)}</ul>}

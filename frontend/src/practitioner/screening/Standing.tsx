@@ -1,6 +1,6 @@
-import { Link } from '../../shared/router';
 import { useResource } from '../api/resource';
 import type { ScreeningList } from '../api/types';
+import { Link } from '../form/Link';
 import { t } from '../words';
 
 /** Where a person stands by their newest screening, with the ways to screening, tests, load and readiness. */

@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
 import { addDays, dayAndMonth, fullDate } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
-import { Several } from '../../shared/form/Choices';
-import { Select } from '../../shared/form/Field';
+import { Button } from '../form/Button';
+import { Several } from '../form/Choices';
+import { Select } from '../form/Field';
 import { DateBox, TextBox } from '../editor/TextBox';
+import { Doing, useMay } from '../rights/Needs';
 import { t } from '../words';
 import type { Desk } from './desk';
 import { Measures } from './Measures';
@@ -77,6 +78,8 @@ function Away({ desk, plan }: { desk: Desk; plan: Plan }) {
   const [first, setFirst] = useState(addDays(plan.starts_on, 7));
   const [last, setLast] = useState(addDays(plan.starts_on, 13));
   const wrong = last < first;
+  const may = useMay();
+  if (!may && plan.away.length === 0) return null;
   const add = () => !wrong && desk.change((now) => addAway(now, first, last));
   return (
     <fieldset class="sea-measures">
@@ -89,11 +92,11 @@ function Away({ desk, plan }: { desk: Desk; plan: Plan }) {
           })}
         </ul>
       )}
-      <div class="ed-fields">
+      <Doing><div class="ed-fields">
         <DateBox id="sea-away-first" label={t('seaAwayFrom')} value={first} onChange={(date) => date && setFirst(date)} />
         <DateBox id="sea-away-last" label={t('seaAwayTo')} value={last} onChange={(date) => date && setLast(date)} />
         <div><p role="alert" class="error">{wrong ? t('seaAwayOrder') : ''}</p><Button small onClick={add}>{t('seaAwayAdd')}</Button></div>
-      </div>
+      </div></Doing>
     </fieldset>
   );
 }

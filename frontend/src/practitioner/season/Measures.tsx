@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import { Field } from '../../shared/form/Field';
 import { parseQuantity, toShown, unitOf } from '../../shared/units';
+import { Field } from '../form/Field';
 import { t } from '../words';
 import { QUANTITY } from './phrases';
 import type { Level } from './types';

@@ -1,7 +1,8 @@
 import { addDays } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
 import { Ridge } from '../../shared/ridge/Ridge';
+import { Button } from '../form/Button';
 import { useWide } from '../parts/useWidth';
+import { Doing } from '../rights/Needs';
 import { t } from '../words';
 import type { Desk } from './desk';
 import { measured } from './phrases';
@@ -34,11 +35,11 @@ function Short({ desk, short }: { desk: Desk; short: Shortfall }) {
   return (
     <li>
       <p>{t(`seaShort_${thing}`, { reached, short: measured(thing, short.short_by), wanted: measured(thing, short.wanted) })}</p>
-      <p class="ed-row">
+      <Doing><p class="ed-row">
         <Button small onClick={() => desk.change((plan) => tripLater(plan, short.weeks_more))}>{t('seaLater', { n: short.weeks_more })}</Button>
         <Button small onClick={() => desk.change((plan) => settleFor(plan, short))}>{t(`seaShorter_${thing}`, { reached })}</Button>
         <Button small onClick={() => desk.change((plan) => accept(plan, thing, true))}>{t('seaAccept')}</Button>
-      </p>
+      </p></Doing>
     </li>
   );
 }

@@ -1,5 +1,5 @@
-import { ButtonLink } from '../../shared/form/Button';
 import type { Overview } from '../api/types';
+import { ButtonLink } from '../form/Button';
 import { t } from '../words';
 import { pauseNoticed } from './pause';
 

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import { addDays, fullDate, isLocalDate } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
-import { Choices } from '../../shared/form/Choices';
 import { query } from '../../shared/router';
+import { Button } from '../form/Button';
+import { Choices } from '../form/Choices';
 import { DateBox } from '../editor/TextBox';
 import { FailureLine } from '../parts/status';
 import { useWrite } from '../parts/useWrite';

@@ -1,12 +1,14 @@
 import '../editor/editor.css';
 import './season.css';
 import { useEffect, useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
-import { Link, type Params } from '../../shared/router';
+import { type Params } from '../../shared/router';
 import { failureFrom, type Failure } from '../api/request';
+import { Button } from '../form/Button';
+import { Link } from '../form/Link';
 import { useUndoKeys } from '../editor/useUndoKeys';
 import { failureWords } from '../parts/failureWords';
 import { ReadFailure } from '../parts/status';
+import { Doing, Looking } from '../rights/Needs';
 import { t } from '../words';
 import { Compare } from './Compare';
 import type { Desk } from './desk';
@@ -37,18 +39,18 @@ function Body({ desk }: { desk: Desk }) {
   const proposed = desk.proposed.value;
   return (
     <>
-      <p>{t('seaIntro')}</p>
+      <Doing><p>{t('seaIntro')}</p></Doing>
       <p class="urgent">{t('seaCaution')}</p>
       <details class="sea-part" open={desk.start.season === null}>
         <summary>{t('seaFrom')}</summary>
         <From desk={desk} />
       </details>
-      <Replan desk={desk} />
+      <Doing><Replan desk={desk} /></Doing>
       <Said desk={desk} />
       {proposed && <Outlook desk={desk} season={proposed.season} />}
       {proposed && <Weeks desk={desk} weeks={proposed.season.weeks} />}
       {proposed && <Compare desk={desk} season={proposed.season} />}
-      <TakeOver desk={desk} />
+      <Doing><TakeOver desk={desk} /></Doing>
     </>
   );
 }
@@ -61,10 +63,10 @@ function Said({ desk }: { desk: Desk }) {
   return (
     <div class="ed-said sea-said">
       <p role="status">{text || status} {desk.canUndo.value && <small>{t('seaUnsaved')}</small>}</p>
-      <span class="ed-row">
+      <Doing><span class="ed-row">
         <Button small kind={canUndo ? 'other' : 'quiet'} aria-label={desk.canUndo.value ? t('seaUndo') : t('seaUndoNothing')} onClick={desk.undo}>{t('seaUndo')}</Button>
         <Button small kind="quiet" aria-label={desk.canRedo.value ? t('seaRedo') : t('seaRedoNothing')} onClick={desk.redo}>{t('seaRedo')}</Button>
-      </span>
+      </span></Doing>
       <NotPlanned desk={desk} />
     </div>
   );
@@ -82,7 +84,7 @@ function NotPlanned({ desk }: { desk: Desk }) {
         <>
           <p class="error" lang={isRefused ? 'en' : undefined}>{failureWords(failure)}</p>
           {choicesOf(failure).length > 0 && <p>{t('seaChoices')} <span lang="en">{choicesOf(failure).join('; ')}.</span></p>}
-          <p>{desk.proposed.value && t('seaStale')} {!isRefused && <Button small kind="quiet" onClick={desk.askAgain}>{t('tryAgain')}</Button>}</p>
+          <p>{desk.proposed.value && t('seaStale')} {!isRefused && <Looking><Button small kind="quiet" onClick={desk.askAgain}>{t('tryAgain')}</Button></Looking>}</p>
         </>
       )}
     </div>

@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
-import { Button, ButtonLink } from '../../shared/form/Button';
-import { Several } from '../../shared/form/Choices';
-import { Select } from '../../shared/form/Field';
 import { navigate } from '../../shared/router';
 import type { Failure } from '../api/request';
+import { Button, ButtonLink } from '../form/Button';
+import { Several } from '../form/Choices';
+import { Select } from '../form/Field';
 import { FailureLine } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
 import { t } from '../words';

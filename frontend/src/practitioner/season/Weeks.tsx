@@ -1,6 +1,8 @@
 import { useState } from 'preact/hooks';
 import { addDays, dayAndMonth, daysBetween, type LocalDate } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
+import { Button } from '../form/Button';
+import { Press } from '../form/bare';
+import { Doing, Looking, useMay } from '../rights/Needs';
 import { t } from '../words';
 import { carryBy, carryByKey, dragFrom, hold, pickUp, putBack, putDown } from './carry';
 import type { Carried, Desk } from './desk';
@@ -16,8 +18,8 @@ export function Weeks({ desk, weeks }: { desk: Desk; weeks: readonly ProposedWee
   return (
     <section aria-labelledby="sea-weeks">
       <h2 id="sea-weeks">{t('seaWeeks')}</h2>
-      <p class="note soft" id="sea-how">{t('seaHow')}</p>
-      {behind.length > 0 && <p><Button small aria-expanded={open} onClick={() => setOpen(!open)}>{t('seaWeeksBehind', { n: behind.length })}</Button></p>}
+      <Doing><p class="note soft" id="sea-how">{t('seaHow')}</p></Doing>
+      {behind.length > 0 && <Looking><p><Button small aria-expanded={open} onClick={() => setOpen(!open)}>{t('seaWeeksBehind', { n: behind.length })}</Button></p></Looking>}
       {shown.map((week) => <Week key={week.ends_on} desk={desk} week={week} />)}
     </section>
   );
@@ -50,23 +52,24 @@ function Day({ desk, date, column, sessions }: DayProps) {
   const isAway = away.some(({ first, last }) => date >= first && date <= last);
   const isTarget = desk.carried.value?.to === date && desk.carried.value.date !== date;
   const isBehind = date < desk.today;
+  const stays = !useMay() || isBehind;
   return (
     <li class={`sea-day ${isTarget ? 'target' : ''}`} style={{ gridColumn: column }} {...(!isBehind && { 'data-date': date })}>
       <span class="sea-date">{dayLabel(date)}</span>
-      {sessions.map((session) => (isBehind ? <Behind key={idOf(session)} session={session} /> : <Movable key={idOf(session)} desk={desk} session={session} />))}
+      {sessions.map((session) => (stays ? <Lying key={idOf(session)} session={session} /> : <Movable key={idOf(session)} desk={desk} session={session} />))}
       {sessions.length === 0 && !isTarget && <small>{isAway ? t('seaAwayDay') : t('seaRest')}</small>}
       {isTarget && <small class="sea-ghost">{t('seaHere')}</small>}
     </li>
   );
 }
 
-const Behind = ({ session }: { session: ProposedSession }) => <p class="sea-session"><b>{activityName(session.activity)}</b> <small>{factsOf(session)}</small></p>;
+const Lying = ({ session }: { session: ProposedSession }) => <p class="sea-session"><b>{activityName(session.activity)}</b> <small>{factsOf(session)}</small></p>;
 
 function Movable({ desk, session }: { desk: Desk; session: ProposedSession }) {
   const carried = desk.carried.value;
   const inHand = carried !== null && isSame(carried, session);
   return (
-    <button
+    <Press
       type="button"
       id={idOf(session)}
       class={`sea-session ${session.pinned ? 'pinned' : ''}`}
@@ -77,7 +80,7 @@ function Movable({ desk, session }: { desk: Desk; session: ProposedSession }) {
       onPointerDown={(event) => dragFrom(desk, session, event)}
     >
       {session.pinned && <Pin />}<b>{activityName(session.activity)}</b> <small>{factsOf(session)}</small>
-    </button>
+    </Press>
   );
 }
 

@@ -1,5 +1,5 @@
-import { Choices } from '../../shared/form/Choices';
-import { Button } from '../../shared/form/Button';
+import { Button } from '../form/Button';
+import { Choices } from '../form/Choices';
 import { FailureLine } from '../parts/status';
 import { t } from '../words';
 import type { Look } from './sheet';

@@ -1,6 +1,6 @@
 import { useRef, useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
-import { Select } from '../../shared/form/Field';
+import { Button } from '../form/Button';
+import { Select } from '../form/Field';
 import type { Entry } from '../exercises/entry';
 import { variantOf } from '../exercises/entry';
 import { t } from '../words';

@@ -1,11 +1,13 @@
 import './sheets.css';
 import { useState } from 'preact/hooks';
 import { Dialog } from '../../shared/Dialog';
-import { Button } from '../../shared/form/Button';
-import { Field } from '../../shared/form/Field';
 import { language, localeTag } from '../../shared/words/mechanism';
 import { requestFile } from '../api/request';
+import { Button } from '../form/Button';
+import { Field } from '../form/Field';
+import { Form } from '../form/Form';
 import type { Entry } from '../exercises/entry';
+import { Looking } from '../rights/Needs';
 import { t } from '../words';
 import { Looks, Making } from './Looks';
 import { Picks } from './Picks';
@@ -19,7 +21,7 @@ interface ClassSheet extends Look {
 }
 const TITLE_MAX = 120;
 
-function Form({ sheet, onChange, entries, onClose }: { sheet: ClassSheet; onChange: (sheet: ClassSheet) => void; entries: readonly Entry[]; onClose: () => void }) {
+function Body({ sheet, onChange, entries, onClose }: { sheet: ClassSheet; onChange: (sheet: ClassSheet) => void; entries: readonly Entry[]; onClose: () => void }) {
   const [tried, setTried] = useState(false);
   const making = useMaking();
   const title = sheet.title.trim();
@@ -28,14 +30,14 @@ function Form({ sheet, onChange, entries, onClose }: { sheet: ClassSheet; onChan
     if (title && sheet.movements.length) void making.make(() => requestFile('POST', '/class-sheets', sheet));
   };
   return (
-    <form class="sheet-form" onSubmit={(event) => { event.preventDefault(); make(); }}>
+    <Form class="sheet-form" onSubmit={(event) => { event.preventDefault(); make(); }}>
       <p>{t('classText')}</p>
       <Field label={t('classHeading')} value={sheet.title} onInput={(text) => onChange({ ...sheet, title: text.slice(0, TITLE_MAX) })} error={tried && !title ? t('classHeadingMissing') : null} />
       <Field label={t('classAbout')} hint={t('classAboutHint')} value={sheet.about} onInput={(about) => onChange({ ...sheet, about })} />
       <Picks picks={sheet.movements} entries={entries} error={tried && sheet.movements.length === 0 ? t('classNoneMissing') : null} onChange={(movements) => onChange({ ...sheet, movements })} />
       <Looks look={sheet} onChange={(look) => onChange({ ...sheet, ...look })} />
       <Making making={making} onClose={onClose} />
-    </form>
+    </Form>
   );
 }
 
@@ -45,11 +47,11 @@ export function PrintClass({ entries }: { entries: readonly Entry[] }) {
   const [sheet, setSheet] = useState<ClassSheet>({ title: '', about: '', movements: [], large: false, language: language.value, paper: paperFor(localeTag()) });
   const close = () => setOpen(false);
   return (
-    <div>
+    <Looking><div>
       <Button small onClick={() => setOpen(true)}>{t('classPrint')}</Button>
       <Dialog open={open} title={t('classTitle')} onClose={close}>
-        <Form sheet={sheet} onChange={setSheet} entries={entries} onClose={close} />
+        <Body sheet={sheet} onChange={setSheet} entries={entries} onClose={close} />
       </Dialog>
-    </div>
+    </div></Looking>
   );
 }

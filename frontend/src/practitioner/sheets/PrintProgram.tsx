@@ -1,14 +1,16 @@
 import './sheets.css';
 import { useState } from 'preact/hooks';
 import { Dialog } from '../../shared/Dialog';
-import { Button } from '../../shared/form/Button';
-import { Choices } from '../../shared/form/Choices';
-import { Select } from '../../shared/form/Field';
 import { language, localeTag } from '../../shared/words/mechanism';
 import { requestFile } from '../api/request';
 import { useResource } from '../api/resource';
 import type { Schemas } from '../api/types';
+import { Button } from '../form/Button';
+import { Choices } from '../form/Choices';
+import { Select } from '../form/Field';
+import { Form } from '../form/Form';
 import { ReadFailure } from '../parts/status';
+import { Doing, Looking, Writing } from '../rights/Needs';
 import { t } from '../words';
 import { Looks, Making } from './Looks';
 import { paperFor, requestOf, type ProgramSheet } from './sheet';
@@ -19,7 +21,7 @@ interface Person { id: string; display_name: string }
 
 const ALL = '';
 
-function Form({ client, onClose }: { client: Person; onClose: () => void }) {
+function Body({ client, onClose }: { client: Person; onClose: () => void }) {
   const { data, asOf, failure, reload } = useResource<Program>(`/clients/${encodeURIComponent(client.id)}/programs/current`, client.id);
   const [sheet, setSheet] = useState<ProgramSheet>({ session: null, pairing: false, large: false, language: language.value, paper: paperFor(localeTag()) });
   const making = useMaking();
@@ -27,16 +29,16 @@ function Form({ client, onClose }: { client: Person; onClose: () => void }) {
   if (!data) return <>{failure ? <ReadFailure failure={failure} asOf={asOf} onRetry={() => void reload()} /> : <p role="status">{t('loading')}</p>}<div class="foot"><Button small onClick={onClose}>{t('close')}</Button></div></>;
   const sessions = data.content.sessions.filter(({ kind }) => kind !== 'rest');
   return (
-    <form class="sheet-form" onSubmit={(event) => { event.preventDefault(); void make(); }}>
+    <Form class="sheet-form" onSubmit={(event) => { event.preventDefault(); void make(); }}>
       <p>{t('sheetText')}</p>
       <Select label={t('sheetWhich')} value={sheet.session ?? ALL} onChange={(key) => setSheet({ ...sheet, session: key === ALL ? null : key })}
         options={[{ value: ALL, label: t('sheetAll') }, ...sessions.map(({ key, name }) => ({ value: key, label: name }))]} />
       <Looks look={sheet} onChange={(look) => setSheet({ ...sheet, ...look })} />
-      <Choices legend={t('sheetCode')} value={sheet.pairing ? 'pair' : 'app'} onChange={(code) => setSheet({ ...sheet, pairing: code === 'pair' })}
-        options={[{ value: 'app', label: t('sheetCodeApp') }, { value: 'pair', label: t('sheetCodePair') }]} />
+      <Writing><Doing><Choices legend={t('sheetCode')} value={sheet.pairing ? 'pair' : 'app'} onChange={(code) => setSheet({ ...sheet, pairing: code === 'pair' })}
+        options={[{ value: 'app', label: t('sheetCodeApp') }, { value: 'pair', label: t('sheetCodePair') }]} /></Doing></Writing>
       {sheet.pairing && <p class="note">{t('sheetCodeWarning')}</p>}
       <Making making={making} onClose={onClose} />
-    </form>
+    </Form>
   );
 }
 
@@ -45,11 +47,11 @@ export function PrintProgram({ client }: { client: Person }) {
   const [open, setOpen] = useState(false);
   const close = () => setOpen(false);
   return (
-    <>
+    <Looking>
       <Button small onClick={() => setOpen(true)}>{t('sheetPrint')}</Button>
       <Dialog open={open} title={t('sheetTitle', { name: client.display_name })} onClose={close}>
-        <Form client={client} onClose={close} />
+        <Body client={client} onClose={close} />
       </Dialog>
-    </>
+    </Looking>
   );
 }

@@ -1,9 +1,12 @@
 import { Button } from '../../shared/form/Button';
-import { Pages } from '../../shared/router';
+import { matchPath, Pages, path, type Route } from '../../shared/router';
 import { me, session, startSession } from '../api/session';
 import { AccountPage } from '../account/AccountPage';
 import { JoinPage } from '../people/JoinPage';
 import { joining } from '../people/join';
+import { Writing } from '../rights/Needs';
+import { NotYours } from '../rights/NotYours';
+import { mayOpen } from '../rights/rights';
 import { otherwise, routes } from '../routes';
 import { t } from '../words';
 import { Confirm } from './Confirm';
@@ -21,6 +24,15 @@ function Unreachable() {
   );
 }
 
+const notYours: Route = { path: '/', page: NotYours, title: () => t('notYoursTitle') };
+
+/** The page of the address; one that is closed to whoever is signed in says so. */
+function Page() {
+  const found = routes.find((route) => matchPath(route.path, path.value));
+  const open = !found || mayOpen(path.value);
+  return <Writing><Pages routes={open ? routes : []} otherwise={open ? otherwise : notYours} /></Writing>;
+}
+
 export function App() {
   const state = session.value;
   if (joining.value) return <JoinPage code={joining.value} />;
@@ -31,7 +43,7 @@ export function App() {
   return (
     <>
       <Shell key={me.value?.practitioner.id}>
-        {me.value?.must_set_up_second_factor ? <AccountPage /> : <Pages routes={routes} otherwise={otherwise} />}
+        {me.value?.must_set_up_second_factor ? <AccountPage /> : <Page />}
       </Shell>
       <Confirm />
       {state === 'ended' && <Ended />}

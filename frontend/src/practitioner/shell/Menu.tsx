@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { Button } from '../../shared/form/Button';
 import { Select } from '../../shared/form/Field';
-import { Link } from '../../shared/router';
+import { Link } from '../form/Link';
 import { setTheme, theme } from '../../shared/theme';
 import { setUnitSystem, unitSystem } from '../../shared/units';
 import { LANGUAGES, language, setLanguage, type Language } from '../../shared/words/mechanism';
@@ -41,10 +41,10 @@ function MenuLinks({ onGo }: { onGo: () => void }) {
   return (
     <p class="menu-links" onClick={onGo}>
       <Link to="/account">{t('accTitle')}</Link>
-      {me.value?.practitioner.role === 'owner' && <Link to="/practice/people">{t('pplTitle')}</Link>}
-      {me.value?.practitioner.role === 'owner' && <Link to="/practice/audit">{c('auditTitle')}</Link>}
+      <Link to="/practice/people">{t('pplTitle')}</Link>
+      <Link to="/practice/audit">{c('auditTitle')}</Link>
       <Link to="/practice/records">{c('retTitle')}</Link>
-      {me.value?.practitioner.role === 'owner' && <Link to="/practice/status">{t('insTitle')}</Link>}
+      <Link to="/practice/status">{t('insTitle')}</Link>
     </p>
   );
 }

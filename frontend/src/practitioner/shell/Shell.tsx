@@ -4,6 +4,7 @@ import { dayAndMonth, dayName, time, today } from '../../shared/dates';
 import { MapEdge } from '../../shared/marks/marks';
 import { Link, path } from '../../shared/router';
 import { me } from '../api/session';
+import { mayWrite } from '../rights/rights';
 import { StatusLine } from '../parts/status';
 import { t } from '../words';
 import { Menu } from './Menu';
@@ -57,7 +58,7 @@ export function Shell({ children }: { children: ComponentChildren }) {
       </header>
       <MapEdge />
       <StatusLine />
-      {me.value?.practitioner.role === 'read_only' && <aside class="read-only soft note" aria-label={t('role_read_only')}><p>{t('accReadOnly')}</p></aside>}
+      {!mayWrite.value && !me.value?.must_set_up_second_factor && path.value !== '/account' && <aside class="read-only soft note" aria-label={t('role_read_only')}><p>{t('accReadOnly')}</p></aside>}
       <div id="content">{children}</div>
       <footer class="foot-line soft note"><p>{t('emergencyNote')}</p><p><Link to="/sources">{t('sourcesTitle')}</Link></p></footer>
     </div>

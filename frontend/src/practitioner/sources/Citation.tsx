@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import { Link } from '../../shared/router';
 import { useResource } from '../api/resource';
 import type { Sources } from '../api/types';
+import { Link } from '../form/Link';
 import { ReadFailure } from '../parts/status';
 import { t } from '../words';
 

@@ -1,9 +1,10 @@
-import { Field } from '../../shared/form/Field';
 import { localeTag } from '../../shared/words/mechanism';
 import { draft } from '../api/drafts';
 import { useResource } from '../api/resource';
 import type { Sources, Work } from '../api/types';
+import { Field } from '../form/Field';
 import { ReadFailure } from '../parts/status';
+import { Looking } from '../rights/Needs';
 import { shortCitation } from '../person/answers';
 import { t } from '../words';
 
@@ -59,7 +60,7 @@ function Body({ works, numbers }: Sources) {
   const foundWorks = works.filter((one) => !text || has(text, one.authors, one.year, one.title, one.population) || found.some(({ source }) => source === one.key));
   return (
     <>
-      <Field type="search" label={t('sourcesFilter')} value={wanted.value} onInput={(to) => (wanted.value = to)} autoComplete="off" name="sources-filter" />
+      <Looking><Field type="search" label={t('sourcesFilter')} value={wanted.value} onInput={(to) => (wanted.value = to)} autoComplete="off" name="sources-filter" /></Looking>
       <p class="soft note" role="status">{t('sourcesFound', { n: found.length })}</p>
       <section><h2>{t('sourcesNumbers')}</h2><NumberTable numbers={found} works={byKey} /></section>
       <section aria-labelledby="works"><h2 id="works">{t('sourcesWorks')}</h2><ul class="words">{foundWorks.map((work) => <OneWork key={work.key} work={work} />)}</ul></section>

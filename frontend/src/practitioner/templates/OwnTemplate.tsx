@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
 import { Dialog } from '../../shared/Dialog';
-import { Button } from '../../shared/form/Button';
-import { Field } from '../../shared/form/Field';
 import { failureFrom } from '../api/request';
+import { Button } from '../form/Button';
+import { Field } from '../form/Field';
+import { Form } from '../form/Form';
 import { changeTemplate, deleteTemplate, saveTemplate } from '../editor/calls';
 import { failureWords } from '../editor/failure';
 import { focusSoon } from '../editor/focus';
@@ -49,7 +50,7 @@ function Rename({ template, onChange, onClose }: Props & { onClose: () => void }
     }
   };
   return (
-    <form class="ed-dialog" onSubmit={(event) => { event.preventDefault(); void save(); }} noValidate>
+    <Form class="ed-dialog" onSubmit={(event) => { event.preventDefault(); void save(); }} noValidate>
       <Field label={e('templateName')} value={name} onInput={setName} required />
       <Field label={e('templateAbout')} hint={e('templateAboutHint')} value={about} onInput={setAbout} />
       <p role="alert" class="error">{error}</p>
@@ -57,7 +58,7 @@ function Rename({ template, onChange, onClose }: Props & { onClose: () => void }
         <Button kind="main" type="submit">{e('templateSave')}</Button>
         <Button onClick={onClose}>{e('cancel')}</Button>
       </div>
-    </form>
+    </Form>
   );
 }
 

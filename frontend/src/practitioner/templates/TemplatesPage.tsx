@@ -1,20 +1,22 @@
 import '../editor/editor.css';
 import { useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
-import { Select } from '../../shared/form/Field';
 import { navigate } from '../../shared/router';
 import { useResource } from '../api/resource';
 import type { Client, Items } from '../api/types';
+import { Button } from '../form/Button';
+import { Select } from '../form/Field';
 import { toLibrary, type Entry, type Library } from '../exercises/entry';
 import { exerciseName, facts, prescriptionWords, sessionName } from '../editor/phrases';
 import { failureWords } from '../editor/failure';
 import type { Template } from '../editor/types';
 import { coded, e } from '../editor/words';
+import { Doing, Looking, useMay } from '../rights/Needs';
 import { templateFacts } from './facts';
 import { OwnTemplate } from './OwnTemplate';
 
 /** What there is to begin a program from. */
 export function TemplatesPage() {
+  const may = useMay();
   const templates = useResource<Items<Template>>('/templates');
   const library = useResource<Items<Entry>>('/exercises');
   const clients = useResource<Items<Client>>('/clients');
@@ -26,11 +28,11 @@ export function TemplatesPage() {
     <main class="ed-page">
       <h1>{e('templates')}</h1>
       <p>{e('templatesText')}</p>
-      {templates.failure && <p role="alert">{failureWords(templates.failure)} <Button small onClick={() => void templates.reload()}>{e('tryAgain')}</Button></p>}
+      {templates.failure && <p role="alert">{failureWords(templates.failure)} <Looking><Button small onClick={() => void templates.reload()}>{e('tryAgain')}</Button></Looking></p>}
       {!templates.data && !templates.failure && <p role="status">{e('loading')}</p>}
       {templates.data && (
         <>
-          <List id="own" title={e('templatesOwn')} empty={e('templatesOwnNone')} items={own} library={known} people={people} onChange={templates.reload} />
+          <List id="own" title={e('templatesOwn')} empty={e(may ? 'templatesOwnNone' : 'templatesNone')} items={own} library={known} people={people} onChange={templates.reload} />
           <List id="shipped" title={e('templatesShipped')} empty="" items={shipped} library={known} people={people} onChange={templates.reload} />
         </>
       )}
@@ -71,8 +73,10 @@ function Card({ template, library, people, onChange }: Pick<ListProps, 'library'
         <summary aria-label={`${e('templateContains')}: ${template.name}`}>{e('templateContains')}</summary>
         <Contents template={template} library={library} />
       </details>
-      <UseFor template={template} people={people} />
-      {!template.shipped && <OwnTemplate template={template} onChange={onChange} />}
+      <Doing>
+        <UseFor template={template} people={people} />
+        {!template.shipped && <OwnTemplate template={template} onChange={onChange} />}
+      </Doing>
     </li>
   );
 }

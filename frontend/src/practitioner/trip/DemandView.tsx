@@ -1,6 +1,7 @@
 import { distance, height } from '../../shared/units';
-import { Link } from '../../shared/router';
 import type { Demand } from '../api/types';
+import { Link } from '../form/Link';
+import { Doing } from '../rights/Needs';
 import { Citation } from '../sources/Citation';
 import { t } from '../words';
 import { hours, kcal, percent, shown } from './words';
@@ -33,7 +34,7 @@ function Basis({ client, demand }: { client: string; demand: Demand }) {
   const { body_mass_kg, pace, walks, walks_needed, six_minute_walk_m } = demand;
   return (
     <ul class="facts">
-      {body_mass_kg === null && <li><b>{t('trpNoMass')}</b> <Link to={`/clients/${client}/edit`}>{t('editLink')}</Link></li>}
+      {body_mass_kg === null && <li><b>{t('trpNoMass')}</b> <Doing><Link to={`/clients/${client}/edit`}>{t('editLink')}</Link></Doing></li>}
       <li>{pace === null ? t('trpNoPace', { n: walks, needed: walks_needed }) : t('trpPace', { n: walks, percent: percent(pace * 100) })}</li>
       <li>{six_minute_walk_m === null ? t('trpNoWalk') : t('trpWalk', { metres: height(six_minute_walk_m) })} {six_minute_walk_m === null && <Link to={`/clients/${client}/tests`}>{t('tstTitle')}</Link>}</li>
       {demand.legs.some(({ ascent_m }) => ascent_m === null) && <li><b>{t('trpSomeUnknown')}</b></li>}

@@ -1,6 +1,6 @@
-import { Button } from '../../shared/form/Button';
-import { Field } from '../../shared/form/Field';
 import { distance, height, mass, unitOf, type Quantity } from '../../shared/units';
+import { Button } from '../form/Button';
+import { Field } from '../form/Field';
 import { t } from '../words';
 import { MOST, type LegForm, type Problem, type Problems } from './form';
 

@@ -1,7 +1,8 @@
-import { Button } from '../../shared/form/Button';
-import { Field, Select } from '../../shared/form/Field';
 import { unitOf } from '../../shared/units';
 import type { Trip } from '../api/types';
+import { Button } from '../form/Button';
+import { Field, Select } from '../form/Field';
+import { Form } from '../form/Form';
 import { ErrorSummary } from '../parts/ErrorSummary';
 import { FailureLine } from '../parts/status';
 import { t } from '../words';
@@ -45,7 +46,7 @@ export function TripFields({ editing, trip }: { editing: Editing; trip: Trip }) 
   return (
     <section aria-labelledby="legs">
       <h2 id="legs">{t('trpLegs')}</h2>
-      <form noValidate onSubmit={(event) => { event.preventDefault(); void editing.save(); }}>
+      <Form noValidate onSubmit={(event) => { event.preventDefault(); void editing.save(); }}>
         <ErrorSummary errors={errors} attempt={editing.attempt} />
         {editing.isStale ? <Stale editing={editing} trip={trip} /> : <FailureLine failure={editing.failure} />}
         {form.legs.length === 0 && <p class="soft">{t('trpNone')}</p>}
@@ -55,7 +56,7 @@ export function TripFields({ editing, trip }: { editing: Editing; trip: Trip }) 
         </div>
         {form.legs.map((leg, at) => <LegFields key={at} at={at} leg={leg} problems={problems} onRemove={() => editing.removeLeg(at)} onChange={(next) => change({ ...form, legs: form.legs.map((one, i) => (i === at ? next : one)) })} />)}
         <Actions editing={editing} trip={trip} />
-      </form>
+      </Form>
     </section>
   );
 }

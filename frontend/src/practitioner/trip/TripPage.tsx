@@ -1,10 +1,11 @@
 import { useState } from 'preact/hooks';
 import { dayShort } from '../../shared/dates';
-import { Button } from '../../shared/form/Button';
-import { Link } from '../../shared/router';
 import { useResource } from '../api/resource';
 import type { Client, Demand, RouteReading, Trip } from '../api/types';
+import { Button } from '../form/Button';
+import { Link } from '../form/Link';
 import { ReadFailure } from '../parts/status';
+import { Doing, Looking, useMay } from '../rights/Needs';
 import { t } from '../words';
 import { DemandView } from './DemandView';
 import { LegView } from './LegView';
@@ -19,7 +20,7 @@ const [WIDE, HIGH] = [600, 140];
 /** Name and day are the program's goal: said here, changed there. */
 function Goal({ client, trip }: { client: string; trip: Trip }) {
   const words = trip.starts_on ? t('trpGoal', { name: trip.name ?? '', day: dayShort(trip.starts_on) }) : t('trpNoGoal');
-  return <p>{words} <Link class="screen-only" to={`/clients/${client}/program`}>{t('trpGoalChange')}</Link></p>;
+  return <p>{words} <Doing><Link class="screen-only" to={`/clients/${client}/program`}>{t('trpGoalChange')}</Link></Doing></p>;
 }
 
 function Legs({ trip, demand }: { trip: Trip; demand: Demand | null }) {
@@ -30,11 +31,12 @@ function Legs({ trip, demand }: { trip: Trip; demand: Demand | null }) {
 function Body({ client, trip, etag, demand }: { client: string; trip: Trip; etag: string; demand: Demand | null }) {
   const editing = useTripForm(client, trip, etag);
   const [reading, setReading] = useState<RouteReading | null>(null);
+  const may = useMay();
   const take = (found: RouteReading) => (setReading(found), editing.takeReading(found));
   return (
     <>
       <Goal client={client} trip={trip} />
-      <details class="screen-only" open={editing.changed || trip.legs.length === 0}>
+      <Doing><details class="screen-only" open={editing.changed || trip.legs.length === 0}>
         <summary>{t('trpChange')}</summary>
         <section aria-labelledby="route">
           <h2 id="route">{t('trpRoute')}</h2>
@@ -42,10 +44,11 @@ function Body({ client, trip, etag, demand }: { client: string; trip: Trip; etag
           {reading && editing.changed && <Remarks remarks={reading.remarks} />}
         </section>
         <TripFields editing={editing} trip={trip} />
-      </details>
+      </details></Doing>
+      {trip.legs.length === 0 && !may && <p>{t('trpNoneLook')}</p>}
       {trip.legs.length > 0 && (
         <>
-          {editing.changed && <p class="banner screen-only">{t('trpShownSaved')}</p>}
+          {editing.changed && may && <p class="banner screen-only">{t('trpShownSaved')}</p>}
           {demand && <DemandView client={client} demand={demand} />}
           <Legs trip={trip} demand={demand} />
         </>
@@ -68,7 +71,7 @@ export function TripPage({ params }: { params: Record<string, string> }) {
   return (
     <main class="form-page trip-page">
       <h1>{name ? t('trpTitleOf', { name }) : t('trpTitle')}</h1>
-      <p class="screen-only"><Link to={`/clients/${id}`}>{name ? t('backToPerson', { name }) : t('personTitle')}</Link>{' '}<Button small kind="quiet" onClick={() => print()}>{t('printPage')}</Button></p>
+      <p class="screen-only"><Link to={`/clients/${id}`}>{name ? t('backToPerson', { name }) : t('personTitle')}</Link>{' '}<Looking><Button small kind="quiet" onClick={() => print()}>{t('printPage')}</Button></Looking></p>
       <ReadFailure failure={failure} asOf={trip.asOf} onRetry={retry} />
       {trip.data && trip.etag ? <Body client={id} trip={trip.data} etag={trip.etag} demand={isNone ? null : demand.data} /> : !failure && <p role="status">{t('loading')}</p>}
     </main>

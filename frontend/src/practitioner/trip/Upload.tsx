@@ -1,10 +1,12 @@
 import { useRef, useState } from 'preact/hooks';
-import { Button } from '../../shared/form/Button';
-import { Choices } from '../../shared/form/Choices';
-import { Field } from '../../shared/form/Field';
 import { unitOf } from '../../shared/units';
 import { readRoute } from '../api/calls';
 import type { RouteReading } from '../api/types';
+import { Button } from '../form/Button';
+import { Choices } from '../form/Choices';
+import { Field } from '../form/Field';
+import { Form } from '../form/Form';
+import { Input } from '../form/bare';
 import { FailureLine } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
 import { t } from '../words';
@@ -41,11 +43,11 @@ export function Upload(props: Props) {
     if (input.current && files?.length) input.current.files = files;
   };
   return (
-    <form class="route-drop" onDragOver={(event) => event.preventDefault()} onDrop={drop} onSubmit={(event) => { event.preventDefault(); void read(input.current?.files?.[0], cutOf(how, text)); }}>
+    <Form class="route-drop" onDragOver={(event) => event.preventDefault()} onDrop={drop} onSubmit={(event) => { event.preventDefault(); void read(input.current?.files?.[0], cutOf(how, text)); }}>
       <div class="field">
         <label for="route-file">{t('trpFile')}</label>
         <span class="hint" id="route-hint">{t('trpFileHint')}</span>
-        <input id="route-file" type="file" ref={input} accept=".gpx,.gz,application/gpx+xml" aria-describedby="route-hint" />
+        <Input id="route-file" type="file" ref={input} accept=".gpx,.gz,application/gpx+xml" aria-describedby="route-hint" />
       </div>
       <Choices<How> legend={t('trpCut')} options={(['file', 'days', 'places'] as const).map((value) => ({ value, label: t(`trpCut_${value}`) }))} value={how} onChange={setHow} />
       {how === 'days' && <Field label={t('trpCutDays')} hint={t('trpCutDaysHint')} inputMode="numeric" value={text} onInput={setText} />}
@@ -53,6 +55,6 @@ export function Upload(props: Props) {
       <p><Button type="submit">{busy ? t('trpReading') : t('trpRead')}</Button> <span role="status">{busy && t('trpReadingLong')}</span></p>
       <div role="alert">{wrong && <p class="error">{wrong}</p>}</div>
       <FailureLine failure={failure} />
-    </form>
+    </Form>
   );
 }

@@ -1,6 +1,6 @@
-import { Field } from '../../../shared/form/Field';
 import type { Prescription } from '../../../shared/program';
 import { unitOf } from '../../../shared/units';
+import { Field } from '../../form/Field';
 import { t } from '../../words';
 import { fieldsOf, rangeOf, shownText, unreadable, type DoseField, type Typed } from './choices';
 

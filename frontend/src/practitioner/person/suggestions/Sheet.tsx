@@ -1,7 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import { doseWords } from '../../../shared/dose';
-import { Button, ButtonLink } from '../../../shared/form/Button';
-import { Field } from '../../../shared/form/Field';
+import { Button, ButtonLink } from '../../form/Button';
+import { Field } from '../../form/Field';
+import { Form } from '../../form/Form';
+import { Doing } from '../../rights/Needs';
 import { t } from '../../words';
 import { unreadable, type Ready } from './choices';
 import { DoseFields } from './DoseFields';
@@ -29,10 +31,10 @@ function Decline({ one, deciding, onClose }: Pick<Props, 'one' | 'deciding'> & {
     else document.getElementsByName(name)[0]?.focus();
   };
   return (
-    <form class="answer-words" onSubmit={submit}>
+    <Form class="answer-words" onSubmit={submit}>
       <Field label={t('sugWhyNot')} hint={t('sugWhyNotHint')} name={name} value={reason} onInput={(text) => deciding.keep(id, { reason: text })} error={missing && !reason.trim() ? t('sugReasonMissing') : null} />
       <div class="answers"><Button small kind="main" type="submit">{t('sugDeclineNow')}</Button> <Button small kind="quiet" onClick={onClose}>{t('cancel')}</Button></div>
-    </form>
+    </Form>
   );
 }
 
@@ -74,7 +76,7 @@ export function Sheet(props: Props) {
       {all.length > 1 && <p class="note soft" lang="en">{all.map(({ exercise }) => exercise).join(', ')}</p>}
       {first.then && <p class="note">{t('sugNow', { dose: doseWords(first.now) })}</p>}
       <Why one={first} />
-      <Answers {...props} />
+      <Doing><Answers {...props} /></Doing>
     </section>
   );
 }

@@ -1,12 +1,14 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { dayShort, today } from '../../../shared/dates';
-import { Button } from '../../../shared/form/Button';
-import { Link, query } from '../../../shared/router';
+import { query } from '../../../shared/router';
 import type { Failure } from '../../api/request';
 import { useResource } from '../../api/resource';
 import type { Progressed, Suggestions as Data, Suggestion } from '../../api/types';
+import { Button } from '../../form/Button';
+import { Link } from '../../form/Link';
 import { countTitle } from '../../parts/counts';
 import { FailureLine, ReadFailure } from '../../parts/status';
+import { Doing } from '../../rights/Needs';
 import { t } from '../../words';
 import { readyOnes } from './choices';
 import { Sheet } from './Sheet';
@@ -89,7 +91,7 @@ function Loaded({ client, data }: { client: string; data: Data }) {
       <h2 id="suggestions" tabIndex={-1} ref={heading}>{ready.length > 0 ? t('sugTitle', { n: ready.length, count: countTitle(ready.length) }) : t('sugNone')}</h2>
       <Said deciding={deciding} client={client} />
       {ready.map((one) => <Sheet key={one.first.id} one={one} client={client} alone={ready.length === 1} deciding={deciding} />)}
-      {ready.length > 1 && <Publish deciding={deciding} />}
+      {ready.length > 1 && <Doing><Publish deciding={deciding} /></Doing>}
       <Others data={data} deciding={deciding} />
     </section>
   );

@@ -4,6 +4,7 @@ export default {
   headlineOnly: 'Die einzige Person hier braucht Sie heute',
   headlineNobody: 'Heute braucht Sie niemand',
   headlineEmpty: 'Noch niemand hier',
+  emptyLook: 'Noch ist niemand aufgenommen.',
   emptyText: 'Nehmen Sie die erste Person auf und laden Sie ihr Handy ein; der Link gilt einmal.',
   newClient: 'Neue Person',
   filterName: 'Namen suchen',

@@ -48,6 +48,8 @@ export default {
   clientsActive: 'In der Liste der Betreuten',
   phonesTitle: 'Handys von {name}',
   phonesLink: 'Handys',
+  lookLink: 'Angaben ansehen',
+  programNone: 'Es gibt noch kein Programm.',
   editLink: 'Angaben ändern',
   programLink: 'Programm öffnen',
   backToPerson: 'Zurück zu {name}',

@@ -114,6 +114,7 @@ export default {
   act_listPeople: 'Die Personen der Praxis angesehen',
   act_joinPractice: 'Der Praxis beigetreten',
   act_changeColleague: 'Rechte im Team geändert',
+  act_welcomeBack: 'Neuen Willkommenslink im Team erstellt',
   act_resetSecondFactor: 'Den zweiten Faktor im Team zurückgesetzt',
   act_changePracticeSecurity: 'Geändert, was die Anmeldung verlangt',
   act_readInstallation: 'Den Zustand des Servers angesehen',

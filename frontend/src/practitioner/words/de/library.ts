@@ -5,6 +5,7 @@ import type en from '../en/library';
 const de: Translation<typeof en> = {
   templatesText: 'Programme ohne Daten. Für eine Person angelegt werden sie ein Entwurf zum Durchsehen und Ändern.',
   templatesOwn: 'Von dieser Praxis',
+  templatesNone: 'Noch keine.',
   templatesOwnNone: 'Noch keine. Öffnen Sie das Programm einer Person und wählen Sie „Als Vorlage speichern“.',
   templatesShipped: 'Mit Steadfoot geliefert',
   templateFacts: '{sessions}, {perWeek} geplant in der Woche, {weeks}',

@@ -2,7 +2,7 @@
 export default {
   tstTitle: 'Messungen',
   tstTitleOf: 'Messungen von {name}',
-  tstTake: 'Einen Test machen',
+  tstTake: 'Einen Test machen', tstRead: 'Wie die Tests gemacht werden',
   tstWhich: 'Welcher Test',
   tstProtocol: 'Wie es geht',
   tstCautions: 'Darauf achten',

@@ -12,7 +12,7 @@ export default {
   trpRead: 'Datei lesen', trpReading: 'Wird gelesen …', trpReadingLong: 'Eine große Datei braucht einige Sekunden.',
   trpReadDone: { one: '{n} Abschnitt gelesen. Bitte ansehen, dann speichern.', other: '{n} Abschnitte gelesen. Bitte ansehen, dann speichern.' },
   trpRemarks: 'Bevor Sie sich darauf verlassen',
-  trpLegs: 'Abschnitte der Tour', trpNone: 'Noch kein Abschnitt. Lesen Sie oben eine Datei, oder tragen Sie die Tage von Hand ein.',
+  trpLegs: 'Abschnitte der Tour', trpNone: 'Noch kein Abschnitt. Lesen Sie oben eine Datei, oder tragen Sie die Tage von Hand ein.', trpNoneLook: 'Noch kein Abschnitt.',
   trpLeg: 'Abschnitt {n}', trpLegOfDay: 'Abschnitt {n}, Tag {day}', trpLegNamed: 'Abschnitt {n}, Tag {day}: {name}',
   trpDay: 'Tag', trpName: 'Bezeichnung', trpDistance: 'Strecke', trpAscent: 'Auf', trpDescent: 'Ab',
   trpPack: 'Rucksack', trpPackLeg: 'Rucksack, falls anders',

@@ -6,6 +6,7 @@ export default {
   headlineOnly: 'The one person here needs you today',
   headlineNobody: 'Nobody needs you today',
   headlineEmpty: 'Nobody here yet',
+  emptyLook: 'There is no client yet.',
   emptyText: 'Add your first client and invite their phone; the link works once.',
   newClient: 'New client',
   filterName: 'Find a name',

@@ -49,6 +49,8 @@ export default {
   clientsActive: 'In the caseload',
   phonesTitle: 'Phones of {name}',
   phonesLink: 'Phones',
+  lookLink: 'What is known',
+  programNone: 'There is no program yet.',
   editLink: 'Change what is known',
   programLink: 'Open the program',
   backToPerson: 'Back to {name}',

@@ -111,6 +111,7 @@ export default {
   act_listPeople: 'Saw the people of the practice',
   act_joinPractice: 'Joined the practice',
   act_changeColleague: 'Changed what a colleague may do',
+  act_welcomeBack: 'Made a new welcome link for a colleague',
   act_resetSecondFactor: 'Reset the second factor of a colleague',
   act_changePracticeSecurity: 'Changed what sign-in asks for',
   act_readInstallation: 'Saw how the server is doing',

@@ -3,6 +3,7 @@ const en = {
   // templates
   templatesText: 'Programs without dates. Laid out for a client they become a draft to look over and change.',
   templatesOwn: 'Of this practice',
+  templatesNone: 'None yet.',
   templatesOwnNone: 'None yet. Open a client’s program and choose “Save as a template”.',
   templatesShipped: 'Coming with Steadfoot',
   templateFacts: '{sessions}, {perWeek} planned a week, {weeks}',

@@ -2,7 +2,7 @@
 export default {
   tstTitle: 'Tests',
   tstTitleOf: 'Tests of {name}',
-  tstTake: 'Take a test',
+  tstTake: 'Take a test', tstRead: 'How the tests are done',
   tstWhich: 'Which test',
   tstProtocol: 'How it is done',
   tstCautions: 'Look out for',

@@ -12,7 +12,7 @@ export default {
   trpRead: 'Read the file', trpReading: 'Reading …', trpReadingLong: 'A large file takes some seconds.',
   trpReadDone: { one: '{n} leg read. Look it over, then save.', other: '{n} legs read. Look them over, then save.' },
   trpRemarks: 'Before you trust it',
-  trpLegs: 'Legs', trpNone: 'No leg yet. Read a file above, or add the days by hand.',
+  trpLegs: 'Legs', trpNone: 'No leg yet. Read a file above, or add the days by hand.', trpNoneLook: 'No leg yet.',
   trpLeg: 'Leg {n}', trpLegOfDay: 'Leg {n}, day {day}', trpLegNamed: 'Leg {n}, day {day}: {name}',
   trpDay: 'Day', trpName: 'Name', trpDistance: 'Distance', trpAscent: 'Up', trpDescent: 'Down',
   trpPack: 'Pack', trpPackLeg: 'Pack, if another',
