@@ -1,4 +1,7 @@
-"""The long run: ``python -m tests.made_up --examples 200``. Ends with 1 and the requests if any answer was at fault."""
+"""The long run: ``python -m tests.made_up --examples 200``.
+
+Ends with 1 if any answer was at fault, with its request, or if anything was never done, with its name.
+"""
 
 import argparse
 import sys
@@ -18,8 +21,9 @@ from steadfoot.migrations.upgrade import upgrade
 from tests.builders import API, House
 from tests.conftest import START, StandingClock
 from tests.features.access import furnished
-from tests.made_up.judging import try_out
+from tests.made_up.judging import BEYOND, try_out
 from tests.made_up.world import World, world_of
+from tests.quick import quick_passwords_now
 
 
 def _demo_world(folder: Path) -> World:
@@ -43,13 +47,18 @@ def main() -> int:
     asked.add_argument("--seed", type=int, default=date.today().toordinal())
     asked.add_argument("--only", default="", help="operations with this in their name")
     given = asked.parse_args()
-    with tempfile.TemporaryDirectory() as folder:
+    with quick_passwords_now(), tempfile.TemporaryDirectory() as folder:
         world = _demo_world(Path(folder))
         run = try_out(world, given.examples, given.seed, given.only)
         world.close()
     print(*run.lines(), *run.faults, sep="\n")
-    print(f"seed {given.seed}: {run.answers()} answers, {len(run.faults)} faults")
-    return 1 if run.faults else 0
+    never = run.never_done()
+    for name in never:
+        print(f"never done: {name}")
+    for name, why in BEYOND.items():
+        print(f"never done, and need not be: {name}: {why}")
+    print(f"seed {given.seed}: {run.answers()} answers, {len(run.faults)} faults, {len(never)} operations never done")
+    return 1 if run.faults or never else 0
 
 
 if __name__ == "__main__":

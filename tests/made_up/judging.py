@@ -15,6 +15,8 @@ from tests.made_up.world import NOBODY, PHONE, PRACTITIONER, World, may
 
 WHO = (PRACTITIONER, PHONE, NOBODY)
 _ENDLESS = "listen"
+BEYOND = {_ENDLESS: "its answer has no end, so nobody who may ask it is tried"}
+"""What need not be done, and why."""
 _LEAKS = ("Traceback (most recent", 'File "/', "site-packages", "sqlalchemy", "pydantic", "sqlite3", "psycopg")
 
 
@@ -34,6 +36,11 @@ class Run:
         for (name, who), found in sorted(self.statuses.items()):
             total, good = sum(found.values()), sum(n for status, n in found.items() if status < 300)
             yield f"{name:28} {who:13} {total:5} asked {good:5} done  {dict(sorted(found.items()))}"
+
+    def never_done(self) -> list[str]:
+        """Answer the operations that were only ever refused: of what they do, nothing was tried."""
+        done = {name for (name, _), found in self.statuses.items() if any(status < 300 for status in found)}
+        return sorted({name for name, _ in self.statuses} - done - BEYOND.keys())
 
 
 def _faults(ask: Ask, allowed: bool, made: Made, answer: httpx.Response) -> Iterator[str]:
@@ -60,7 +67,7 @@ def _unlike_the_document(operation: APIOperation, answer: httpx.Response) -> Ite
 
 
 def try_out(world: World, examples: int, with_seed: int, only: str = "") -> Run:
-    """Ask every operation so many times as each asker: who may not ask gets a quarter of that."""
+    """Ask every operation in order and so many times made up, as each asker: who may not ask gets a quarter of that."""
     document = schemathesis.openapi.from_dict(world.app.openapi())
     run = Run()
     for found in document.get_all_operations():
@@ -78,13 +85,17 @@ def _try(ask: Ask, who: str, count: int, with_seed: int, run: Run) -> None:
     proof = ask.world.headers(who)
     quiet = {"database": None, "deadline": None, "suppress_health_check": list(HealthCheck)}
 
-    @seed(with_seed)
-    @settings(max_examples=count, phases=[Phase.generate], **quiet)
-    @given(ask.requests())
     def once(made: Made) -> None:
         answer = ask.world.ask(made.by(proof))
         seen[answer.status_code] += 1
         found = _faults(ask, may(who, ask.name), made, answer)
         run.faults.extend(f"{ask.name} as {who}: {fault}\n    {made}" for fault in found)
 
-    once()
+    @seed(with_seed)
+    @settings(max_examples=count, phases=[Phase.generate], **quiet)
+    @given(ask.requests())
+    def made_up(made: Made) -> None:
+        once(made)
+
+    once(ask.in_order())
+    made_up()
