@@ -47,6 +47,8 @@ def _faults(ask: Ask, allowed: bool, made: Made, answer: httpx.Response) -> Iter
     if answer.status_code >= 500:
         error = ask.world.error
         yield f"{answer.status_code}: {type(error).__name__}: {str(error)[:300]}"
+    if answer.status_code == 429:
+        yield "429: a limit on tries that the run does not lift; what is behind it is not tried"
     if not allowed and answer.is_success:
         yield f"{answer.status_code} although not allowed"
     if ask.operation.path.startswith("/api/") and "Cache-Control" not in answer.headers:
