@@ -51,7 +51,7 @@ def test_a_run_names_what_was_only_ever_refused(practice: Practice, monkeypatch:
 
     world = world_of(practice)
     monkeypatch.setattr(sign_in_routes, "me_of", refuse)
-    run = try_out(world, 1, 1, only="read")
+    run = try_out(world, 1, 1, only="readM")
     world.close()
     assert run.never_done() == ["readMe"]
 

@@ -7,6 +7,7 @@ import argparse
 import sys
 import tempfile
 from datetime import date
+from functools import partial
 from pathlib import Path
 from random import Random
 
@@ -41,7 +42,7 @@ def _demo_world(folder: Path) -> World:
 
 
 def main() -> int:
-    """Ask everything, print a line for each operation, then every fault."""
+    """Ask everything; print a line for each operation and asker with its faults, then what was never done."""
     asked = argparse.ArgumentParser(description=__doc__)
     asked.add_argument("--examples", type=int, default=200, help="for each operation and each who may ask it")
     asked.add_argument("--seed", type=int, default=date.today().toordinal())
@@ -49,9 +50,8 @@ def main() -> int:
     given = asked.parse_args()
     with quick_passwords_now(), tempfile.TemporaryDirectory() as folder:
         world = _demo_world(Path(folder))
-        run = try_out(world, given.examples, given.seed, given.only)
+        run = try_out(world, given.examples, given.seed, given.only, partial(print, flush=True))
         world.close()
-    print(*run.lines(), *run.faults, sep="\n")
     never = run.never_done()
     for name in never:
         print(f"never done: {name}")

@@ -1,7 +1,7 @@
 """What every answer must keep, and the counts of a run."""
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 
 import httpx
@@ -31,11 +31,11 @@ class Run:
         """Answer how many answers there were."""
         return sum(found.total() for found in self.statuses.values())
 
-    def lines(self) -> Iterator[str]:
-        """Answer a line for each operation and asker that may ask."""
-        for (name, who), found in sorted(self.statuses.items()):
-            total, good = sum(found.values()), sum(n for status, n in found.items() if status < 300)
-            yield f"{name:28} {who:13} {total:5} asked {good:5} done  {dict(sorted(found.items()))}"
+    def line(self, name: str, who: str) -> str:
+        """Answer how one operation answered one asker."""
+        found = self.statuses[name, who]
+        done = sum(times for status, times in found.items() if status < 300)
+        return f"{name:28} {who:13} {found.total():5} asked {done:5} done  {dict(sorted(found.items()))}"
 
     def never_done(self) -> list[str]:
         """Answer the operations that were only ever refused: of what they do, nothing was tried."""
@@ -68,8 +68,13 @@ def _unlike_the_document(operation: APIOperation, answer: httpx.Response) -> Ite
             yield str(part).replace("\n", " ")[:300]
 
 
-def try_out(world: World, examples: int, with_seed: int, only: str = "") -> Run:
-    """Ask every operation in order and so many times made up, as each asker: who may not ask gets a quarter of that."""
+def try_out(
+    world: World, examples: int, with_seed: int, only: str = "", tell: Callable[[str], None] = lambda _: None
+) -> Run:
+    """Ask every operation in order and so many times made up, as each asker: who may not ask gets a quarter of that.
+
+    ``tell`` hears at once how that went.
+    """
     document = schemathesis.openapi.from_dict(world.app.openapi())
     run = Run()
     for found in document.get_all_operations():
@@ -78,7 +83,9 @@ def try_out(world: World, examples: int, with_seed: int, only: str = "") -> Run:
         for who in WHO:
             if only in ask.name and not (ask.name == _ENDLESS and may(who, ask.name)):
                 count = examples if may(who, ask.name) else max(1, examples // 4)
+                before = len(run.faults)
                 _try(ask, who, count, with_seed, run)
+                tell("\n".join([run.line(ask.name, who), *run.faults[before:]]))
     return run
 
 
