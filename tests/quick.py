@@ -9,6 +9,7 @@ from pwdlib.hashers.argon2 import Argon2Hasher
 
 from steadfoot.checkins import routes as checkin_routes
 from steadfoot.core.limits import Limiter
+from steadfoot.custody import routes as custody_routes
 from steadfoot.identity import factors, passwords, service
 from steadfoot.identity import routes as identity_routes
 from steadfoot.trips import routes as trip_routes
@@ -19,6 +20,7 @@ _LIMITERS: tuple[Limiter, ...] = (
     service._GUESSES,
     factors._CODE_TRIES,
     trip_routes._READINGS,
+    custody_routes._COPIES,
 )
 
 

@@ -9,6 +9,7 @@ from datetime import date
 import pytest
 from fastapi.responses import JSONResponse
 
+from steadfoot.core.problems import not_found
 from steadfoot.identity import service as identity_service
 from steadfoot.identity import sign_in_routes
 from tests.features.access import Practice, practice
@@ -29,6 +30,7 @@ def test_no_made_up_request_fells_the_server(practice: Practice) -> None:
     run = try_out(world, EXAMPLES, _seed())
     world.close()
     assert not run.faults, f"STEADFOOT_SEED={_seed()}\n" + "\n".join(run.faults[:40])
+    assert run.never_done() == ["decideProgressions"], "nothing is suggested where nobody has weeks behind them"
 
 
 @pytest.mark.parametrize("said", [{"id": 1}, {}])
@@ -41,6 +43,17 @@ def test_a_run_names_an_answer_that_is_not_what_the_document_says(
     run = try_out(world, 1, 1, only="readMe")
     world.close()
     assert [line for line in run.faults if line.startswith("readMe as practitioner: ")]
+
+
+def test_a_run_names_what_was_only_ever_refused(practice: Practice, monkeypatch: pytest.MonkeyPatch) -> None:
+    def refuse(_access: object) -> None:
+        raise not_found("me")
+
+    world = world_of(practice)
+    monkeypatch.setattr(sign_in_routes, "me_of", refuse)
+    run = try_out(world, 1, 1, only="readM")
+    world.close()
+    assert run.never_done() == ["readMe"]
 
 
 def test_a_run_names_the_request_that_felled_the_server(practice: Practice, monkeypatch: pytest.MonkeyPatch) -> None:

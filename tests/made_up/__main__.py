@@ -1,9 +1,13 @@
-"""The long run: ``python -m tests.made_up --examples 200``. Ends with 1 and the requests if any answer was at fault."""
+"""The long run: ``python -m tests.made_up --examples 200``.
+
+Ends with 1 if any answer was at fault, with its request, or if anything was never done, with its name.
+"""
 
 import argparse
 import sys
 import tempfile
 from datetime import date
+from functools import partial
 from pathlib import Path
 from random import Random
 
@@ -18,8 +22,9 @@ from steadfoot.migrations.upgrade import upgrade
 from tests.builders import API, House
 from tests.conftest import START, StandingClock
 from tests.features.access import furnished
-from tests.made_up.judging import try_out
+from tests.made_up.judging import BEYOND, try_out
 from tests.made_up.world import World, world_of
+from tests.quick import quick_passwords_now
 
 
 def _demo_world(folder: Path) -> World:
@@ -37,19 +42,23 @@ def _demo_world(folder: Path) -> World:
 
 
 def main() -> int:
-    """Ask everything, print a line for each operation, then every fault."""
+    """Ask everything; print a line for each operation and asker with its faults, then what was never done."""
     asked = argparse.ArgumentParser(description=__doc__)
     asked.add_argument("--examples", type=int, default=200, help="for each operation and each who may ask it")
     asked.add_argument("--seed", type=int, default=date.today().toordinal())
     asked.add_argument("--only", default="", help="operations with this in their name")
     given = asked.parse_args()
-    with tempfile.TemporaryDirectory() as folder:
+    with quick_passwords_now(), tempfile.TemporaryDirectory() as folder:
         world = _demo_world(Path(folder))
-        run = try_out(world, given.examples, given.seed, given.only)
+        run = try_out(world, given.examples, given.seed, given.only, partial(print, flush=True))
         world.close()
-    print(*run.lines(), *run.faults, sep="\n")
-    print(f"seed {given.seed}: {run.answers()} answers, {len(run.faults)} faults")
-    return 1 if run.faults else 0
+    never = run.never_done()
+    for name in never:
+        print(f"never done: {name}")
+    for name, why in BEYOND.items():
+        print(f"never done, and need not be: {name}: {why}")
+    print(f"seed {given.seed}: {run.answers()} answers, {len(run.faults)} faults, {len(never)} operations never done")
+    return 1 if run.faults or never else 0
 
 
 if __name__ == "__main__":

@@ -10,15 +10,13 @@ from schemathesis import GenerationMode
 from schemathesis.core import NotSet
 from schemathesis.schemas import APIOperation
 
-from steadfoot.core.ids import uuid7
-from tests.conftest import START
-from tests.features.checkins.bodies import FULLEST, LEAST
 from tests.features.trips.files import gpx, track
+from tests.made_up.ready import KINDS, batch
 from tests.made_up.spoiling import KILLERS, RAW_BODIES, as_text, encoded, spoiled
 from tests.made_up.world import World
 
 HOST = "https://testserver"
-_KINDS = [*LEAST.items(), *FULLEST.items()]
+_ROUTE = gpx(track(length_m=2000), track(length_m=1000, heights=False))
 _QUERY = {
     "variant": ["rail"],
     "key": ["up"],
@@ -93,21 +91,16 @@ def _headers(draw: st.DrawFn, operation: APIOperation, calm: bool) -> dict[str, 
 
 
 @st.composite
-def _sync_body(draw: st.DrawFn) -> Any:
-    """A batch after the furnished phone's own entries, of kinds that are there."""
-    kinds = draw(st.lists(st.sampled_from(_KINDS), min_size=1, max_size=3))
-    events = [
-        {"id": uuid7(START), "seq": 4 + place, "kind": kind, "recorded_at": "2026-06-10T09:00:00+02:00", "body": body}
-        for place, (kind, body) in enumerate(kinds)
-    ]
-    return {"cursor": 0, "events": events}
+def _route(draw: st.DrawFn, calm: bool) -> bytes:
+    at = draw(st.integers(0, len(_ROUTE)))
+    return _ROUTE if calm else draw(st.sampled_from([_ROUTE[:at], _ROUTE[:at] + b"&#0;" + _ROUTE[at:]]))
 
 
 @st.composite
-def _route(draw: st.DrawFn, calm: bool) -> bytes:
-    whole = gpx(track(length_m=2000), track(length_m=1000, heights=False))
-    at = draw(st.integers(0, len(whole)))
-    return whole if calm else draw(st.sampled_from([whole[:at], whole[:at] + b"&#0;" + whole[at:]]))
+def _body(draw: st.DrawFn, ask: "Ask", calm: bool) -> bytes:
+    kinds = st.lists(st.sampled_from(KINDS), min_size=1, max_size=3)
+    ready = draw(kinds.map(batch) if ask.name == "sync" else st.sampled_from(ask.ready))
+    return encoded(ready if calm else draw(spoiled(ready)))
 
 
 @st.composite
@@ -117,10 +110,7 @@ def _content(draw: st.DrawFn, ask: "Ask", calm: bool) -> tuple[bytes, str]:
         return (b"", "") if calm else (draw(st.sampled_from(RAW_BODIES)), "application/json")
     if not calm and draw(st.integers(0, 7)) == 0:
         return draw(st.sampled_from(RAW_BODIES)), draw(st.sampled_from([*types, "text/plain", "", "x", "a/b;c=d"]))
-    if ask.name == "readRoute":
-        return draw(_route(calm)), types[0]
-    ready = draw(_sync_body()) if ask.name == "sync" else ask.world.bodies.get(ask.name, {})
-    return encoded(ready if calm else draw(spoiled(ready))), types[0]
+    return draw(_route(calm) if ask.name == "readRoute" else _body(ask, calm)), types[0]
 
 
 @st.composite
@@ -175,6 +165,23 @@ class Ask:
         """Answer ids that are there, for one parameter of the path."""
         fits = self.world.clients.get(self.name) if name == "client_id" else None
         return [fits] if fits else self.world.ids.get(name, [])
+
+    @property
+    def ready(self) -> list[Any]:
+        """Bodies that are in order."""
+        return self.world.bodies.get(self.name, [{}])
+
+    def in_order(self) -> Made:
+        """Answer the plainest request that is to be done."""
+        path = self.operation.path
+        for one in self.operation.path_parameters:
+            path = path.replace(f"{{{one.name}}}", quote(self.real(one.name)[0], safe=""))
+        pairs = [(one.name, _QUERY[one.name][0]) for one in self.operation.query if one.is_required]
+        body = _ROUTE if self.name == "readRoute" else encoded(self.ready[0])
+        types = [one.media_type for one in self.operation.body]
+        if not types:
+            return Made(self.method, _url(path, pairs), {}, b"", moved=False)
+        return Made(self.method, _url(path, pairs), {"content-type": types[0]}, body, moved=False)
 
     def requests(self) -> st.SearchStrategy[Made]:
         """Answer requests of every sort: half begin with one in order, since those reach deepest."""

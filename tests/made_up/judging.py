@@ -1,7 +1,7 @@
 """What every answer must keep, and the counts of a run."""
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 
 import httpx
@@ -15,6 +15,8 @@ from tests.made_up.world import NOBODY, PHONE, PRACTITIONER, World, may
 
 WHO = (PRACTITIONER, PHONE, NOBODY)
 _ENDLESS = "listen"
+BEYOND = {_ENDLESS: "its answer has no end, so nobody who may ask it is tried"}
+"""What need not be done, and why."""
 _LEAKS = ("Traceback (most recent", 'File "/', "site-packages", "sqlalchemy", "pydantic", "sqlite3", "psycopg")
 
 
@@ -29,17 +31,24 @@ class Run:
         """Answer how many answers there were."""
         return sum(found.total() for found in self.statuses.values())
 
-    def lines(self) -> Iterator[str]:
-        """Answer a line for each operation and asker that may ask."""
-        for (name, who), found in sorted(self.statuses.items()):
-            total, good = sum(found.values()), sum(n for status, n in found.items() if status < 300)
-            yield f"{name:28} {who:13} {total:5} asked {good:5} done  {dict(sorted(found.items()))}"
+    def line(self, name: str, who: str) -> str:
+        """Answer how one operation answered one asker."""
+        found = self.statuses[name, who]
+        done = sum(times for status, times in found.items() if status < 300)
+        return f"{name:28} {who:13} {found.total():5} asked {done:5} done  {dict(sorted(found.items()))}"
+
+    def never_done(self) -> list[str]:
+        """Answer the operations that were only ever refused: of what they do, nothing was tried."""
+        done = {name for (name, _), found in self.statuses.items() if any(status < 300 for status in found)}
+        return sorted({name for name, _ in self.statuses} - done - BEYOND.keys())
 
 
 def _faults(ask: Ask, allowed: bool, made: Made, answer: httpx.Response) -> Iterator[str]:
     if answer.status_code >= 500:
         error = ask.world.error
         yield f"{answer.status_code}: {type(error).__name__}: {str(error)[:300]}"
+    if answer.status_code == 429:
+        yield "429: a limit on tries that the run does not lift; what is behind it is not tried"
     if not allowed and answer.is_success:
         yield f"{answer.status_code} although not allowed"
     if ask.operation.path.startswith("/api/") and "Cache-Control" not in answer.headers:
@@ -59,8 +68,13 @@ def _unlike_the_document(operation: APIOperation, answer: httpx.Response) -> Ite
             yield str(part).replace("\n", " ")[:300]
 
 
-def try_out(world: World, examples: int, with_seed: int, only: str = "") -> Run:
-    """Ask every operation so many times as each asker: who may not ask gets a quarter of that."""
+def try_out(
+    world: World, examples: int, with_seed: int, only: str = "", tell: Callable[[str], None] = lambda _: None
+) -> Run:
+    """Ask every operation in order and so many times made up, as each asker: who may not ask gets a quarter of that.
+
+    ``tell`` hears at once how that went.
+    """
     document = schemathesis.openapi.from_dict(world.app.openapi())
     run = Run()
     for found in document.get_all_operations():
@@ -69,7 +83,9 @@ def try_out(world: World, examples: int, with_seed: int, only: str = "") -> Run:
         for who in WHO:
             if only in ask.name and not (ask.name == _ENDLESS and may(who, ask.name)):
                 count = examples if may(who, ask.name) else max(1, examples // 4)
+                before = len(run.faults)
                 _try(ask, who, count, with_seed, run)
+                tell("\n".join([run.line(ask.name, who), *run.faults[before:]]))
     return run
 
 
@@ -78,13 +94,17 @@ def _try(ask: Ask, who: str, count: int, with_seed: int, run: Run) -> None:
     proof = ask.world.headers(who)
     quiet = {"database": None, "deadline": None, "suppress_health_check": list(HealthCheck)}
 
-    @seed(with_seed)
-    @settings(max_examples=count, phases=[Phase.generate], **quiet)
-    @given(ask.requests())
     def once(made: Made) -> None:
         answer = ask.world.ask(made.by(proof))
         seen[answer.status_code] += 1
         found = _faults(ask, may(who, ask.name), made, answer)
         run.faults.extend(f"{ask.name} as {who}: {fault}\n    {made}" for fault in found)
 
-    once()
+    @seed(with_seed)
+    @settings(max_examples=count, phases=[Phase.generate], **quiet)
+    @given(ask.requests())
+    def made_up(made: Made) -> None:
+        once(made)
+
+    once(ask.in_order())
+    made_up()

@@ -2,6 +2,8 @@
 
 import copy
 import json
+import re
+from base64 import urlsafe_b64decode, urlsafe_b64encode
 from typing import Any
 
 from hypothesis import strategies as st
@@ -60,13 +62,31 @@ RAW_BODIES = [
     *(b"[" * DEEP, b'{"a":' * DEEP, b'{"a":1,"a":2}', b'{"a":' + b"9" * 5000 + b"}", b'"\\ud800"', b"\x1f\x8b\x08\x00"),
     *(b"a=1&b=2", b"<x/>", b'<!DOCTYPE x [<!ENTITY a "b">]><gpx>&a;</gpx>'),
 ]
-_places = tuple[list[str | int], Any]
+_BYTES = [
+    *(b"", b"\x00", b"\xff" * 9, b"[" * 5900, b'{"a":' * 900, b"null", b"[]", b'{"challenge":null}'),
+    *(
+        b"\x80",
+        b"\xa0",
+        b"\xf6",
+        b"\x81" * 5900,
+        b"\xbf" * 5900,
+        b"\x5b\x7f" + b"\xff" * 7,
+        b"\xd8\x23\x61(",
+        b"\xd8\x1d\x00",
+    ),
+]
+"""What readers of JSON and of CBOR fall over: without an end, too deep, too long, of another kind."""
+_BASE_64 = re.compile(r"[\w-]{16,}", re.ASCII)
 
 
 def _leaves(value: Any, way: tuple[Any, ...] = ()) -> list[tuple[Any, ...]]:
     """Answer the way to everything inside a JSON value, containers too."""
     inside = value.items() if isinstance(value, dict) else enumerate(value) if isinstance(value, list) else ()
     return [way] + [found for key, part in inside for found in _leaves(part, (*way, key))]
+
+
+def _at(value: Any, way: tuple[Any, ...]) -> Any:
+    return _at(value[way[0]], way[1:]) if way else value
 
 
 def _put(value: Any, way: tuple[Any, ...], new: Any) -> Any:
@@ -77,13 +97,31 @@ def _put(value: Any, way: tuple[Any, ...], new: Any) -> Any:
 
 
 @st.composite
+def _inside(draw: st.DrawFn, text: str) -> str:
+    """Other bytes in base 64, or the same with some of them cut out and others put in."""
+    whole = urlsafe_b64decode(text + "=" * (-len(text) % 4))
+    at = draw(st.integers(0, len(whole)))
+    cut = whole[:at] + draw(st.binary(max_size=4)) + whole[at + draw(st.integers(0, 4)) :]
+    made = draw(st.sampled_from(_BYTES)) if draw(st.booleans()) else cut
+    return urlsafe_b64encode(made).decode().rstrip("=")
+
+
+@st.composite
+def _worse(draw: st.DrawFn, old: Any) -> Any:
+    """A killer; in place of bytes mostly other bytes, since no reader of theirs sees anything else."""
+    is_bytes = isinstance(old, str) and len(old) % 4 != 1 and _BASE_64.fullmatch(old)
+    return draw(_inside(old) if is_bytes and draw(st.integers(0, 4)) else KILLERS)
+
+
+@st.composite
 def spoiled(draw: st.DrawFn, body: Any) -> Any:
     """A JSON value with none, one or two places of it changed for the worse, or an unknown field more."""
     made = copy.deepcopy(body)
     for _ in range(draw(st.sampled_from([0, 0, 1, 1, 1, 2]))):
         ways = [way for way in _leaves(made) if way]
         if ways:
-            made = _put(made, draw(st.sampled_from(ways)), draw(KILLERS))
+            way = draw(st.sampled_from(ways))
+            made = _put(made, way, draw(_worse(_at(made, way))))
     if isinstance(made, dict) and draw(st.integers(0, 9)) == 0:
         made[draw(st.text(max_size=8))] = draw(KILLERS)
     return made

@@ -2,7 +2,7 @@
 
 import asyncio
 import shutil
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
@@ -12,8 +12,8 @@ from fastapi import FastAPI
 from sqlalchemy import make_url
 
 from steadfoot.identity.access import COOKIE
-from tests.builders import PASSWORD, House
-from tests.features.access import BY_COOKIE, BY_EITHER, BY_PHONE, OPEN, POLICY, Practice, bodies
+from tests.features.access import BY_COOKIE, BY_EITHER, BY_PHONE, OPEN, POLICY, Practice
+from tests.made_up.ready import ready
 from tests.quick import forget_tries
 
 PRACTITIONER, PHONE, NOBODY = "practitioner", "phone", "nobody"
@@ -33,7 +33,7 @@ class World:
     practice: Practice
     ids: Mapping[str, list[str]]
     """What a path may name: the furnished client's things first, then others of the practice."""
-    bodies: Mapping[str, Any]
+    bodies: Mapping[str, list[Any]]
     """Bodies that are in order."""
     clients: Mapping[str, str]
     """Whose things a body is about, where it fits one client only."""
@@ -76,6 +76,7 @@ class World:
         for ending in ("-wal", "-shm"):
             Path(f"{self._file}{ending}").unlink(missing_ok=True)
         shutil.copy(self._kept, self._file)
+        self.app.state.settings.erasures().unlink(missing_ok=True)
 
     def close(self) -> None:
         """Let go of the loop."""
@@ -84,30 +85,9 @@ class World:
         self._loop.close()
 
 
-def _lively(practice: Practice) -> dict[str, Any]:
-    """Answer the bodies that need a secret or the present state of things."""
-    house, client_id = practice.house, practice.ids["client_id"]
-    note = {"verdict": "defer", "words": "w", "digest": house.get(f"/clients/{client_id}/readiness")["digest"]}
-    return {
-        "signIn": {"email": house.get("/me")["practitioner"]["email"], "password": PASSWORD},
-        "pairPhone": {"code": house.invite(client_id)["code"]},
-        "signReadiness": note,
-    }
-
-
-def _progression(house: House, client_id: str) -> dict[str, Any] | None:
-    """Answer a decision on what is suggested for a client, if anything is."""
-    found = house.get(f"/clients/{client_id}/suggestions")
-    able = [{"suggestion_id": one["id"], "action": "accept"} for one in found["items"] if one["can_accept"]]
-    return {"program_number": found["program_number"], "decisions": able[:2]} if able else None
-
-
-def world_of(practice: Practice, others: tuple[str, ...] = ()) -> World:
+def world_of(practice: Practice, others: Sequence[str] = ()) -> World:
     """Answer a world around a furnished practice; ``others`` are ids of further clients."""
-    ids = {name: [value] for name, value in practice.ids.items()}
+    found = ready(practice, others)
+    ids = {name: [found.ids.get(name, value)] for name, value in practice.ids.items()}
     ids["client_id"] += others
-    made, clients = {**bodies(), **_lively(practice)}, {}
-    for client_id in others:
-        if "decideProgressions" not in clients and (decision := _progression(practice.house, client_id)):
-            made["decideProgressions"], clients["decideProgressions"] = decision, client_id
-    return World(practice.house.app, practice, ids, made, clients)
+    return World(practice.house.app, practice, ids, found.bodies, found.clients)

@@ -17,8 +17,14 @@ from urllib.parse import urlsplit
 
 import webauthn
 from sqlmodel import Session
-from webauthn.helpers import base64url_to_bytes, bytes_to_base64url, options_to_json, parse_client_data_json
-from webauthn.helpers.exceptions import WebAuthnException
+from webauthn.helpers import (
+    base64url_to_bytes,
+    bytes_to_base64url,
+    decode_credential_public_key,
+    decoded_public_key_to_cryptography,
+    options_to_json,
+    parse_client_data_json,
+)
 from webauthn.helpers.structs import (
     AuthenticatorSelectionCriteria,
     PublicKeyCredentialDescriptor,
@@ -37,7 +43,6 @@ CHALLENGE_FOR = timedelta(minutes=5)
 SIGN_IN, CONFIRM, REGISTER = "sign-in", "confirm", "register"
 _NOISE_BYTES = 16
 _END_BYTES = 6
-_UNREADABLE = (WebAuthnException, ValueError, KeyError, TypeError)
 _REQUIRED, _PREFERRED = UserVerificationRequirement.REQUIRED, UserVerificationRequirement.PREFERRED
 
 
@@ -164,7 +169,8 @@ def made(
         )
         if bytes_to_base64url(found.credential_id) != credential["id"]:
             raise ValueError("what was signed has another id")
-    except _UNREADABLE as error:
+        decoded_public_key_to_cryptography(decode_credential_public_key(found.credential_public_key))
+    except Exception as error:  # whatever a stranger's bytes provoke in the libraries that read them
         raise Invalid("passkey-not-valid", "This passkey could not be checked. Please begin again.") from error
     row = Passkey(
         id=uuid7(now),
@@ -207,7 +213,7 @@ def shown(
             credential_current_sign_count=row.sign_count,
             require_user_verification=alone,
         )
-    except _UNREADABLE as error:
+    except Exception as error:  # whatever a stranger's bytes provoke in the libraries that read them
         raise not_accepted() from error
     return Use(row.id, row.practice_id, found.new_sign_count, challenge)
 

@@ -5,6 +5,7 @@ from typing import Any
 import httpx
 import pytest
 from sqlmodel import select
+from webauthn.helpers import bytes_to_base64url as text
 
 from steadfoot.core.database import Database
 from steadfoot.identity.passkeys import Site, site_of
@@ -13,6 +14,9 @@ from tests.authenticator import Authenticator
 from tests.builders import API, House
 from tests.conftest import StandingClock
 from tests.features.identity.second import RIGHT, add_passkey, challenge, code_of, sign_in, visitor
+
+NESTED = text(b"[" * 5900)
+"""JSON that no reader gets to the end of: lists in lists."""
 
 
 @pytest.fixture
@@ -116,7 +120,7 @@ def test_an_unknown_key_and_a_forged_signature_get_the_same_answer(house: House,
 
 def test_bytes_that_are_no_answer_are_refused_without_a_fault(house: House, key: Authenticator) -> None:
     for part in ("client_data", "authenticator_data", "signature"):
-        for value in ("A", "AAAA", "eyJ9", "-_-_" * 40):
+        for value in ("A", "AAAA", "eyJ9", "-_-_" * 40, NESTED):
             answer = key.answer(challenge(house.app)) | {part: value}
             assert code_of(_alone(house, answer)) == "passkey-refused", (part, value)
 
@@ -149,10 +153,30 @@ def test_a_passkey_is_made_for_its_person_once_and_from_a_challenge_of_its_own(h
 
 
 def test_what_is_no_passkey_is_not_added(house: House) -> None:
-    for fault in ({"attestation": "AAAA"}, {"client_data": "AAAA"}, {"id": "AAAA"}):
+    for fault in ({"attestation": "AAAA"}, {"client_data": "AAAA"}, {"client_data": NESTED}, {"id": "AAAA"}):
         body: dict[str, Any] = Authenticator().make(house.post("/account/passkey-challenges")["public_key"]) | fault
         assert house.post("/account/passkeys", body, status=422)["code"] == "passkey-not-valid"
     assert house.get("/account")["passkeys"] == []
+
+
+@pytest.mark.parametrize(
+    "public",
+    [
+        [],
+        7,
+        {1: 2, 3: -7, -1: 1, -2: b"", -3: b""},
+        {1: 2, 3: -7, -1: 1, -2: bytes(32), -3: bytes(32)},
+        {1: 3, 3: -257, -1: "n", -2: "e"},
+        {1: 1, 3: -8, -1: 6, -2: bytes(31)},
+    ],
+)
+def test_a_passkey_whose_key_could_check_nothing_is_not_added(
+    house: House, monkeypatch: pytest.MonkeyPatch, public: Any
+) -> None:
+    key = Authenticator()
+    monkeypatch.setattr(key, "_public", lambda: public)
+    body = key.make(house.post("/account/passkey-challenges")["public_key"])
+    assert house.post("/account/passkeys", body, status=422)["code"] == "passkey-not-valid"
 
 
 def test_ten_passkeys_are_enough(house: House) -> None:
