@@ -1,13 +1,19 @@
-"""Writes many rows by the driver's own call: made into dictionaries first, a row costs as much again as it costs the
-database."""
+"""Asks for and writes many rows in the driver's own words: what is worded anew at each call, or made into dictionaries
+first, costs several times what it costs the database."""
 
 from collections.abc import Callable, Sequence
 from typing import Any
 
-from sqlalchemy import Connection, Dialect
+from sqlalchemy import ColumnElement, Connection, Dialect, Select, literal_column
+from sqlalchemy.orm import Mapped
 from sqlmodel import SQLModel
 
 Row = tuple[Any, ...]
+_KEYS = "__keys__"
+
+
+def _mark(dialect: Dialect) -> str:
+    return "?" if dialect.paramstyle == "qmark" else "%s"
 
 
 def _as_it_is(value: Any) -> Any:
@@ -20,7 +26,7 @@ class Bulk:
     def __init__(self, table: type[SQLModel], columns: Sequence[str], dialect: Dialect) -> None:
         self._table = table.__table__  # type: ignore[attr-defined]
         self._dialect = dialect
-        mark = "?" if dialect.paramstyle == "qmark" else "%s"
+        mark = _mark(dialect)
         marks = ", ".join(mark for _ in columns)
         self._insert = f"INSERT INTO {self._table.name} ({', '.join(columns)}) VALUES ({marks})"  # noqa: S608
         values = ", ".join(f"{name} = {mark}" for name in columns[:-1])
@@ -47,3 +53,18 @@ class Bulk:
 def _run(connection: Connection, statement: str, rows: Sequence[Row]) -> None:
     if rows:
         connection.exec_driver_sql(statement, list(rows))
+
+
+class Asking:
+    """A query for what belongs to any of some keys; its values come as the driver has them."""
+
+    def __init__(self, query: Select[Any], key: ColumnElement[str] | Mapped[str], dialect: Dialect) -> None:
+        """``query`` has no values of its own; ``key`` is the column that the keys are looked for in."""
+        asked = query.where(key.in_([literal_column(_KEYS)]))
+        self._mark = _mark(dialect)
+        self._before, self._after = str(asked.compile(dialect=dialect)).split(_KEYS)
+
+    def rows(self, connection: Connection, keys: Sequence[str]) -> Sequence[Any]:
+        """Answer the rows of these keys, of which there is at least one."""
+        marks = ", ".join([self._mark] * len(keys))
+        return connection.exec_driver_sql(f"{self._before}{marks}{self._after}", tuple(keys)).all()
