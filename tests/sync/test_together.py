@@ -1,17 +1,21 @@
 """Calls that are taken in together: each gets what it would have got alone, whatever the others carry."""
 
 import shutil
+from datetime import datetime
 from pathlib import Path
 from typing import Any
 
 import pytest
 from sqlalchemy import RootTransaction, text
+from sqlalchemy.dialects.sqlite import dialect
 from sqlmodel import Session
 
 from steadfoot.checkins import service
 from steadfoot.checkins.reading import content_digest, read
 from steadfoot.checkins.schemas import SyncBody
+from steadfoot.checkins.tables import Event
 from steadfoot.checkins.taking import Call, Taken, Taking
+from steadfoot.core.bulk import Bulk
 from steadfoot.core.database import Database
 from steadfoot.core.ids import digest_of
 from steadfoot.core.limits import Limiter
@@ -133,6 +137,17 @@ def test_a_commit_that_fails_for_all_is_tried_for_each(
     assert _acknowledged(taken) == [2, OSError, 2]
     assert tries == [6, 2, 4, 4]
     assert len(_held(database)["event"]) == 4
+
+
+@pytest.mark.parametrize(
+    "at", ["2026-05-03T07:12:09+02:00", "1970-01-01T00:30:00.000001+14:00", "2200-12-31T23:59:59Z"]
+)
+def test_the_short_way_to_a_stored_time_is_the_long_one(at: str) -> None:
+    instant, own = datetime.fromisoformat(at), dialect()
+    bulk, columns = Bulk(Event, ("instant", "local_day"), own), Event.__table__.c  # type: ignore[attr-defined]
+    for column, value in (("instant", instant), ("local_day", instant.date())):
+        long_way = columns[column].type.dialect_impl(own).bind_processor(own)
+        assert bulk.converter(column)(value) == long_way(value)
 
 
 def test_the_short_way_to_a_digest_is_the_long_one() -> None:

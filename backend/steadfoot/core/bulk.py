@@ -2,6 +2,7 @@
 first, costs several times what it costs the database."""
 
 from collections.abc import Callable, Sequence
+from datetime import UTC, date, datetime
 from typing import Any
 
 from sqlalchemy import ColumnElement, Connection, Dialect, Select, literal_column
@@ -20,6 +21,16 @@ def _as_it_is(value: Any) -> Any:
     return value
 
 
+def _time(value: datetime) -> str:
+    at = value.astimezone(UTC)
+    fields = (at.year, at.month, at.day, at.hour, at.minute, at.second, at.microsecond)
+    return "%04d-%02d-%02d %02d:%02d:%02d.%06d" % fields  # noqa: UP031  half the time of every other way
+
+
+_ON_SQLITE: dict[type, Callable[[Any], str]] = {datetime: _time, date: date.isoformat}
+"""The texts that SQLAlchemy stores there, at a third of the time that it takes for them."""
+
+
 class Bulk:
     """Statements on some columns of a table, in the database's own dialect; rows are tuples in that order."""
 
@@ -33,9 +44,11 @@ class Bulk:
         self._update = f"UPDATE {self._table.name} SET {values} WHERE {columns[-1]} = {mark}"  # noqa: S608
 
     def converter(self, column: str) -> Callable[[Any], Any]:
-        """Answer what makes a column's values ready for the driver."""
-        kind = self._table.c[column].type.dialect_impl(self._dialect)
-        return kind.bind_processor(self._dialect) or _as_it_is
+        """Answer what makes a column's values ready for the driver; times are aware."""
+        kind = self._table.c[column].type
+        if self._dialect.name == "sqlite" and kind.python_type in _ON_SQLITE:
+            return _ON_SQLITE[kind.python_type]
+        return kind.dialect_impl(self._dialect).bind_processor(self._dialect) or _as_it_is
 
     def insert(self, connection: Connection, rows: Sequence[Row]) -> None:
         """Insert rows.
