@@ -18,6 +18,7 @@ from steadfoot.app import create_app
 from steadfoot.core import logs
 from steadfoot.core.clock import system_clock
 from steadfoot.core.database import Database
+from steadfoot.core.heads import BoundedHeads
 from steadfoot.core.production import weaknesses
 from steadfoot.core.settings import Settings
 from steadfoot.custody import service as custody
@@ -96,6 +97,7 @@ def _config(app: FastAPI, settings: Settings) -> uvicorn.Config:
         app,
         host=settings.host,
         port=settings.port,
+        http=BoundedHeads,
         log_config=None,
         access_log=False,
         timeout_graceful_shutdown=_STOP_WITHIN_S,

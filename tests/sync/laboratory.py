@@ -10,7 +10,6 @@ from typing import Any
 from sqlmodel import Session, select
 
 from steadfoot.checkins import service as checkins
-from steadfoot.checkins.schemas import SyncBody
 from steadfoot.checkins.store import every_due
 from steadfoot.core.database import _read_session, _write_session
 from steadfoot.identity.access import DeviceAccess
@@ -62,8 +61,7 @@ class Laboratory:
 
     def take_in(self, session: Session, phone: int, events: list[dict[str, Any]]) -> dict[str, Any]:
         """Sync a batch without HTTP."""
-        body = SyncBody(cursor=0, events=events)
-        answer = checkins.sync(session, self.access(phone), body, START)
+        answer = checkins.sync(session, self.access(phone), 0, [checkins.read(event) for event in events], START)
         if len(events) % 2:  # else it is due together with what comes next
             self.settle(session)
         session.flush()

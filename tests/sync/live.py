@@ -7,6 +7,7 @@ from contextlib import contextmanager
 import uvicorn
 from fastapi import FastAPI
 
+from steadfoot.core.heads import BoundedHeads
 from tests.sync.server import free_port
 
 
@@ -14,7 +15,8 @@ from tests.sync.server import free_port
 def listening(app: FastAPI) -> Iterator[str]:
     """Serve an app; yield its address. Errors of the app become replies, as they do in life."""
     port = free_port()
-    server = uvicorn.Server(uvicorn.Config(app, host="127.0.0.1", port=port, log_level="critical", lifespan="off"))
+    own = uvicorn.Config(app, host="127.0.0.1", port=port, http=BoundedHeads, log_level="critical", lifespan="off")
+    server = uvicorn.Server(own)
     thread = threading.Thread(target=server.run)
     thread.start()
     try:

@@ -7,8 +7,7 @@ from typing import Any
 import httpx
 import pytest
 from fastapi.testclient import TestClient
-from sqlalchemy import text
-from sqlmodel import Session
+from sqlalchemy import RootTransaction, text
 
 from steadfoot.core.database import Database
 from tests.builders import API, House, Phone
@@ -48,11 +47,11 @@ def test_a_commit_that_fails_is_no_acknowledgement_on_any_route_that_writes(
         ("/sign-in", {"email": "maren@thornwater.example", "password": "five huts over one ridge"}, {}),
     ]
 
-    def failing(_session: Session) -> None:
+    def failing(_transaction: RootTransaction) -> None:
         raise OSError("the disk is full")
 
     with monkeypatch.context() as patch:
-        patch.setattr(Session, "commit", failing)
+        patch.setattr(RootTransaction, "commit", failing)
         for path, body, headers in calls:
             response = visitor.post(f"{API}{path}", json=body, headers=headers)
             assert response.status_code == 500, path
@@ -68,14 +67,14 @@ def test_a_commit_that_fails_is_no_acknowledgement_on_any_route_that_writes(
 def test_the_reply_comes_after_the_commit_over_a_real_socket(
     house: House, client_id: str, phone: Phone, database: Database, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    commit, done = Session.commit, threading.Event()
+    commit, done = RootTransaction.commit, threading.Event()
 
-    def slow(session: Session) -> None:
+    def slow(transaction: RootTransaction) -> None:
         time.sleep(DELAY_S)
-        commit(session)
+        commit(transaction)
         done.set()
 
-    monkeypatch.setattr(Session, "commit", slow)
+    monkeypatch.setattr(RootTransaction, "commit", slow)
     headers = {"Authorization": f"Bearer {phone.token}"}
     with listening(house.app) as address, httpx.Client(timeout=20) as http:
         start = time.monotonic()

@@ -58,7 +58,7 @@ phones = APIRouter(prefix="/api/v1", route_class=_KnownFirst)
 async def post_sync(body: SyncBody, token: ByToken, at: Now, request: Request) -> Response:
     """Send events, get changes. Sending again changes nothing; what is acknowledged is on the disk."""
     state, begun = request.app.state, monotonic_s()
-    taken: Taken = await state.gathering.do(Call(token, body, at))
+    taken: Taken = await state.gathering.do(Call.of(token, body, at))
     request.state.practice_id = taken.practice_id  # the log names its pseudonym
     state.metrics.count_sync(len(body.events), len(taken.answer.refused), monotonic_s() - begun)
     state.metrics.count_lag(lag_of(body.events, at))

@@ -10,7 +10,7 @@ from steadfoot.checkins import rollup, store
 from steadfoot.checkins.fold import Fact, parsed, withdrawn_ids
 from steadfoot.checkins.ingest import Held, Outcome, decide
 from steadfoot.checkins.reading import NOT_SENT, Item, Reading, raw_digest, raw_text, read
-from steadfoot.checkins.schemas import ChangeOut, Refused, SyncBody, SyncOut, WalkDone
+from steadfoot.checkins.schemas import ChangeOut, Refused, SyncOut, WalkDone
 from steadfoot.checkins.sets import SetDone, fold_sets
 from steadfoot.checkins.store import (
     EventRow,
@@ -36,6 +36,7 @@ __all__ = [
     "not_looked_at",
     "pain",
     "pain_rows",
+    "read",
     "rebuild",
     "refused_counts",
     "refused_of",
@@ -169,13 +170,12 @@ def _settle_refused(session: Session, access: DeviceAccess, accepted: Sequence[R
             session.add(row)
 
 
-def sync(session: Session, access: DeviceAccess, body: SyncBody, now: datetime) -> SyncOut:
-    """Take in a batch and answer what is new for the phone. The caller commits before the answer leaves.
+def sync(session: Session, access: DeviceAccess, cursor: int, items: Sequence[Item], now: datetime) -> SyncOut:
+    """Take in a batch and answer what is new for the phone since its cursor. The caller commits before it leaves.
 
     What was accepted is due afterwards: ``settle`` folds it (decision 0011).
     """
     through = identity.lock_device(session, access.practice_id, access.device_id)
-    items = [read(raw) for raw in body.events]
     outcome = decide(items, _held(session, access, items)) if items else Outcome()
     _store(session, access, outcome, now)
     if outcome.accepted:
@@ -183,7 +183,7 @@ def sync(session: Session, access: DeviceAccess, body: SyncBody, now: datetime) 
     if outcome.receipts:
         through = _acknowledged(session, access, through)
     identity.mark_heard(session, access.practice_id, access.device_id, through, now)
-    return _answer(session, access, body.cursor, outcome, through, now)
+    return _answer(session, access, cursor, outcome, through, now)
 
 
 def _answer(

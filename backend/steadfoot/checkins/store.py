@@ -4,13 +4,14 @@ from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, datetime
 from typing import Any, NamedTuple
 
-from sqlalchemy import Connection, bindparam, delete, exists, func, insert, or_, tuple_
+from sqlalchemy import Connection, Dialect, delete, exists, func, insert, or_, tuple_
 from sqlalchemy import select as columns
 from sqlmodel import Session, SQLModel, col, select
 
 from steadfoot.checkins.fold import Fact, parsed
 from steadfoot.checkins.reading import NOT_SENT
 from steadfoot.checkins.tables import Due, Event, PainEntry, Receipt, RefusedEvent, SessionRollup
+from steadfoot.core.bulk import Asking
 from steadfoot.core.database import plain_rows, scoped
 from steadfoot.core.waiting import Waiting
 from steadfoot.identity.phones import KNOWN
@@ -199,12 +200,18 @@ def remove_due(session: Session, practice_id: str, client_id: str) -> None:
 
 _AHEAD = exists().where(col(Receipt.device_id) == KNOWN.c.id, col(Receipt.seq) > KNOWN.c.acknowledged_through)
 _ASIDE = exists().where(col(RefusedEvent.client_id) == KNOWN.c.client_id)
-_MORE = columns(KNOWN.c.id).where(KNOWN.c.id.in_(bindparam("devices", expanding=True)), or_(_AHEAD, _ASIDE))
+_MORE = columns(KNOWN.c.id).where(or_(_AHEAD, _ASIDE))
 
 
-def with_more_to_look_at(connection: Connection, device_ids: Iterable[str]) -> set[str]:
-    """Answer the phones of which something is held beyond their gapless numbers, or kept aside for their client."""
-    return set(connection.execute(_MORE, {"devices": list(device_ids)}).scalars())
+class MoreToLookAt:
+    """Knows of which phones something is held beyond their gapless numbers, or kept aside for their client."""
+
+    def __init__(self, dialect: Dialect) -> None:
+        self._more = Asking(_MORE, KNOWN.c.id, dialect)
+
+    def among(self, connection: Connection, device_ids: Sequence[str]) -> set[str]:
+        """Answer them."""
+        return {row[0] for row in self._more.rows(connection, device_ids)} if device_ids else set()
 
 
 def events_page(

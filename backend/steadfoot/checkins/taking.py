@@ -5,17 +5,17 @@ What is plain is stored in a few statements for all calls together. Everything e
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from datetime import datetime
-from typing import Any, NamedTuple
+from typing import NamedTuple, Self
 
 from sqlalchemy import Connection, Dialect
 from sqlalchemy.exc import DataError, IntegrityError, OperationalError
 from sqlmodel import Session
 
-from steadfoot.checkins import service, store
-from steadfoot.checkins.reading import Reading, read
+from steadfoot.checkins import service
+from steadfoot.checkins.reading import Item, Reading, read
 from steadfoot.checkins.schemas import ChangeOut, SyncBody, SyncOut
+from steadfoot.checkins.store import MoreToLookAt
 from steadfoot.checkins.tables import Due, Event, Receipt
 from steadfoot.core.bulk import Bulk, Row
 from steadfoot.core.database import Database
@@ -48,13 +48,18 @@ _RECEIPT = ("device_id", "seq", "practice_id", "event_id")
 _DUE = ("device_id", "first_seq", "last_seq", "practice_id", "client_id")
 
 
-@dataclass(frozen=True, slots=True)
-class Call:
+class Call(NamedTuple):
     """One sync call: the digest of the phone's token, and what it sent."""
 
     token_digest: str
-    body: SyncBody
+    cursor: int
+    items: list[Item]
     at: datetime
+
+    @classmethod
+    def of(cls, token_digest: str, body: SyncBody, at: datetime) -> Self:
+        """Read what was sent: before its turn in the database, so that it holds nobody up."""
+        return cls(token_digest, body.cursor, [read(raw) for raw in body.events], at)
 
 
 class Taken(NamedTuple):
@@ -89,7 +94,8 @@ class Taking:
     def __init__(self, database: Database, limiter: Limiter) -> None:
         self._database = database
         self._limiter = limiter
-        self._rows = _Rows(database.writer.dialect)
+        dialect = database.writer.dialect
+        self._contacts, self._more, self._rows = phones.Contacts(dialect), MoreToLookAt(dialect), _Rows(dialect)
 
     def take(self, calls: Sequence[Call]) -> list[Taken | Exception]:
         """Answer after the commit. What fails together is done again one by one; a database that is away, only once."""
@@ -109,15 +115,17 @@ class Taking:
     def _taken(self, calls: Sequence[Call]) -> Results:
         """A key that is there already is somebody's repeat: each call is then judged by itself, and anew."""
         try:
-            with self._database.write() as session:
-                return self._together(session, calls, at_once=True)
+            return self._transaction(calls, at_once=True)
         except (IntegrityError, DataError):
-            with self._database.write() as session:
-                return self._together(session, calls, at_once=False)
+            return self._transaction(calls, at_once=False)
 
-    def _together(self, session: Session, calls: Sequence[Call], *, at_once: bool) -> Results:
-        connection, results = session.connection(), Results()
-        known = phones.locked(connection, {call.token_digest for call in calls})
+    def _transaction(self, calls: Sequence[Call], *, at_once: bool) -> Results:
+        with self._database.writer.begin() as connection, Session(connection, expire_on_commit=False) as session:
+            return self._together(connection, session, calls, at_once=at_once)
+
+    def _together(self, connection: Connection, session: Session, calls: Sequence[Call], *, at_once: bool) -> Results:
+        results = Results()
+        known = self._contacts.locked(connection, list({call.token_digest for call in calls}))
         let_in: dict[int, Phone] = {}
         for place, call in enumerate(calls):
             try:
@@ -127,8 +135,10 @@ class Taking:
                 let_in[place] = self._let_in(phone, again=not at_once)
             except Problem as problem:
                 results[place] = problem
-        plain = _plain(connection, calls, let_in) if at_once else []
+        more = self._more.among(connection, [phone.device_id for phone in let_in.values()])
+        plain = _plain(calls, let_in, more) if at_once else []
         self._rows.store(connection, plain)
+        self._contacts.note(connection, [(one.call.at, one.through, one.phone.device_id) for one in plain])
         results |= {one.place: _answer(session, one) for one in plain}
         for place in sorted(let_in.keys() - results.keys()):
             results[place] = _by_itself(session, let_in[place], calls[place])
@@ -141,14 +151,12 @@ class Taking:
         return phone
 
 
-def _plain(connection: Connection, calls: Sequence[Call], let_in: dict[int, Phone]) -> list[_Plain]:
+def _plain(calls: Sequence[Call], let_in: dict[int, Phone], more_to_look_at: set[str]) -> list[_Plain]:
     """Answer the calls that need no look at what is held: in a group a phone's first, and an event's first."""
-    devices, ids = set[str](), set[str]()
-    if let_in:
-        devices |= store.with_more_to_look_at(connection, {phone.device_id for phone in let_in.values()})
+    devices, ids = set(more_to_look_at), set[str]()
     found = []
     for place, phone in let_in.items():
-        events = None if phone.device_id in devices else _next_events(calls[place].body.events, phone)
+        events = None if phone.device_id in devices else _next_events(calls[place].items, phone)
         devices.add(phone.device_id)
         fresh = {event.id for event in events or ()}
         if events is not None and len(fresh) == len(events) and ids.isdisjoint(fresh):
@@ -157,15 +165,11 @@ def _plain(connection: Connection, calls: Sequence[Call], let_in: dict[int, Phon
     return found
 
 
-def _next_events(raw: Sequence[Any], phone: Phone) -> list[Reading] | None:
-    """Answer the events of a batch that follows without a gap on what is held, if all of it can be read."""
-    found = []
-    for number, one in enumerate(raw, start=phone.acknowledged_through + 1):
-        event = read(one).event
-        if event is None or event.seq != number:
-            return None
-        found.append(event)
-    return found
+def _next_events(items: Sequence[Item], phone: Phone) -> list[Reading] | None:
+    """Answer the events of a batch that follows without a gap on what is held, if all of it could be read."""
+    found = [item.event for item in items if item.event is not None]
+    numbers = range(phone.acknowledged_through + 1, phone.acknowledged_through + 1 + len(items))
+    return found if [event.seq for event in found] == list(numbers) else None
 
 
 class _Rows:
@@ -175,7 +179,6 @@ class _Rows:
         self._events = Bulk(Event, _EVENT, dialect)
         self._receipts = Bulk(Receipt, _RECEIPT, dialect)
         self._due = Bulk(Due, _DUE, dialect)
-        self._heard = phones.Heard(dialect)
         self._time, self._day = self._events.converter("instant"), self._events.converter("local_day")
 
     def store(self, connection: Connection, plain: Sequence[_Plain]) -> None:
@@ -191,7 +194,6 @@ class _Rows:
         self._receipts.insert(connection, receipts)
         due = [(p.device_id, e[0].seq, e[-1].seq, p.practice_id, p.client_id) for _, p, _, e in some]
         self._due.insert(connection, due)
-        self._heard.note(connection, [(one.call.at, one.through, one.phone.device_id) for one in plain])
 
     def _event_rows(self, one: _Plain) -> Iterator[Row]:
         time, day, phone = self._time, self._day, one.phone
@@ -202,7 +204,7 @@ class _Rows:
 
 
 def _answer(session: Session, one: _Plain) -> Taken:
-    phone, cursor = one.phone, one.call.body.cursor
+    phone, cursor = one.phone, one.call.cursor
     changes: list[ChangeOut] = []
     if cursor != phone.change_head:
         news, cursor = identity.changes_since(session, phone.practice_id, phone.client_id, cursor)
@@ -222,7 +224,7 @@ def _by_itself(session: Session, phone: Phone, call: Call) -> Taken | Exception:
     """Judge a call item by item; what goes wrong with it is undone, and no other call's business."""
     try:
         with session.begin_nested():
-            answer = service.sync(session, phone.access(), call.body, call.at)
+            answer = service.sync(session, phone.access(), call.cursor, call.items, call.at)
     except Exception as error:  # told to this caller alone  # noqa: BLE001
         return error
-    return Taken(phone.practice_id, phone.client_id, answer, due=bool(call.body.events))
+    return Taken(phone.practice_id, phone.client_id, answer, due=bool(call.items))

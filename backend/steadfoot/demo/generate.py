@@ -8,8 +8,7 @@ from zoneinfo import ZoneInfo
 
 from sqlmodel import Session
 
-from steadfoot.checkins.schemas import SyncBody
-from steadfoot.checkins.service import settle, sync
+from steadfoot.checkins.service import read, settle, sync
 from steadfoot.core.clock import local_date
 from steadfoot.core.database import Database
 from steadfoot.demo import traverse
@@ -219,6 +218,6 @@ def _send(session: Session, device: DeviceAccess, entries: Sequence[Entry], cont
     for at in contacts:
         due = sum(entry.at <= at for entry in entries)
         for start in range(sent, max(due, sent + 1), _BATCH):
-            batch = events[start : min(due, start + _BATCH)]
-            cursor = sync(session, device, SyncBody(cursor=cursor, events=batch), at).cursor
+            batch = [read(event) for event in events[start : min(due, start + _BATCH)]]
+            cursor = sync(session, device, cursor, batch, at).cursor
         sent = due

@@ -9,8 +9,8 @@ from typing import Any
 import pytest
 from fastapi import FastAPI
 from fastapi.testclient import TestClient
+from sqlalchemy import RootTransaction
 from sqlalchemy.exc import IntegrityError, OperationalError
-from sqlmodel import Session
 
 from steadfoot.identity.access import COOKIE
 from tests.builders import API, HOST
@@ -138,7 +138,7 @@ def test_a_fault_in_the_midst_of_anything_tells_nothing(
         raise error
 
     with monkeypatch.context() as patch:
-        patch.setattr(Session, "commit", broken)
+        patch.setattr(RootTransaction, "commit", broken)
         answers = [answer for operation, answer in _walk(practice) if operation.method != "GET"]
     assert [answer.status_code for answer in answers].count(status) > 15
     for answer in answers:

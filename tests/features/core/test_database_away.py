@@ -3,6 +3,7 @@
 import pytest
 from fastapi import FastAPI
 from fastapi.testclient import TestClient
+from sqlalchemy import RootTransaction
 from sqlalchemy.exc import OperationalError, ProgrammingError
 from sqlmodel import Session, text
 
@@ -18,11 +19,11 @@ def test_callers_are_told_to_try_again_and_the_phone_keeps_what_it_has(
     phone = house.pair(house.new_client())
     phone.log("note_written", {"text": SECRET})
 
-    def gone(_session: Session) -> None:
+    def gone(_transaction: RootTransaction) -> None:
         raise OperationalError("INSERT INTO event", {"body": SECRET}, Exception("server closed the connection"), True)
 
     with monkeypatch.context() as patch:
-        patch.setattr(Session, "commit", gone)
+        patch.setattr(RootTransaction, "commit", gone)
         answer = phone.send(phone.events)
     assert answer.status_code == 503
     assert answer.headers["Retry-After"] == "5"
