@@ -78,6 +78,11 @@ def _instant(text: Any) -> datetime:
         raise Invalid("time", "recorded_at is not a time that exists.") from None
 
 
+def _stands_in(raw: Any) -> bool:
+    said = raw.get("body") if isinstance(raw, dict) else None
+    return isinstance(said, dict) and said.keys() == _STAND_IN
+
+
 def _envelope(raw: Any, seq: int | None) -> None:
     if not isinstance(raw, dict) or raw.keys() != _ENVELOPE:
         raise Invalid("envelope", "An event has exactly id, seq, kind, recorded_at and body.")
@@ -90,11 +95,11 @@ def _envelope(raw: Any, seq: int | None) -> None:
 
 
 def _event(raw: Any, seq: int | None) -> Reading:
+    if _stands_in(raw):  # first of all: the phone goes by this word, whatever else might be wrong with the entry
+        raise Invalid(NOT_SENT, _AT_HAND)
     _envelope(raw, seq)
     assert seq is not None, "the envelope was checked"
     kind, said = raw["kind"], raw["body"]
-    if isinstance(said, dict) and said.keys() == _STAND_IN:
-        raise Invalid(NOT_SENT, _AT_HAND)
     local = _instant(raw["recorded_at"])
     body, text = ADAPTERS[kind].validate_python(said), canonical(said)
     day, digest = body.day or local.date(), _digest(raw, text)

@@ -54,6 +54,10 @@ events_page = store.events_page
 rebuild = rollup.rebuild
 
 
+_NOT_WHOLE = frozenset({NOT_SENT, "id-reused", "number-taken"})
+"""Refused for other reasons than what the entry says."""
+
+
 def _event_row(access: DeviceAccess, event: Reading, now: datetime) -> dict[str, Any]:
     return {
         "id": event.id,
@@ -160,11 +164,15 @@ def _acknowledged(session: Session, access: DeviceAccess, through: int) -> int:
     return through
 
 
-def _settle_refused(session: Session, access: DeviceAccess, accepted: Sequence[Reading], now: datetime) -> None:
-    """What was kept aside and has now come in needs nobody any more: under another number, or after a mend."""
-    taken = {event.id: event.digest for event in accepted}
+def _settle_refused(session: Session, access: DeviceAccess, outcome: Outcome, now: datetime) -> None:
+    """What was kept aside and has now come in needs nobody any more: under another number, or after a mend.
+
+    Nor does a stand-in once the entry itself is here, though it be kept aside in its turn.
+    """
+    taken = {event.id: event.digest for event in outcome.accepted}
+    whole = taken.keys() | {item.event_id for item, found in outcome.refused if found["code"] not in _NOT_WHOLE}
     for row in store.refused_of(session, access.practice_id, access.client_id):
-        stood_in = row.event_id in taken and row.problem["code"] == NOT_SENT
+        stood_in = row.event_id in whole and row.problem["code"] == NOT_SENT
         if stood_in or taken.get(row.event_id) == row.content_digest:
             row.accepted_at = now
             session.add(row)
@@ -178,8 +186,8 @@ def sync(session: Session, access: DeviceAccess, cursor: int, items: Sequence[It
     through = identity.lock_device(session, access.practice_id, access.device_id)
     outcome = decide(items, _held(session, access, items)) if items else Outcome()
     _store(session, access, outcome, now)
-    if outcome.accepted:
-        _settle_refused(session, access, outcome.accepted, now)
+    if outcome.accepted or outcome.refused:
+        _settle_refused(session, access, outcome, now)
     if outcome.receipts:
         through = _acknowledged(session, access, through)
     identity.mark_heard(session, access.practice_id, access.device_id, through, now)

@@ -131,3 +131,16 @@ def test_a_stand_in_for_an_entry_that_cannot_be_sent_holds_its_number_until_the_
     assert len(house.get(f"/clients/{client_id}/timeline")["items"]) == 2
     again = phone.send([stand_in]).json()
     assert [one["problem"]["code"] for one in again["refused"]] == ["id-reused"]
+
+
+def test_a_stand_in_is_one_even_for_an_entry_that_would_not_be_understood(
+    house: House, client_id: str, phone: Phone
+) -> None:
+    whole = phone.log("balance_held", {"seconds": 3})
+    stand_in = {**whole, "body": {"not_sent": "too-large", "bytes": 300_000}}
+    assert [one["problem"]["code"] for one in phone.send([stand_in]).json()["refused"]] == ["not-sent"]
+
+    assert [one["problem"]["code"] for one in phone.send([whole]).json()["refused"]] == ["unknown-kind"]
+    [kept] = _items(house, client_id)  # whole now: the stand-in needs nobody any more
+    assert kept["problem"]["code"] == "unknown-kind"
+    assert json.loads(kept["raw"])["body"] == {"seconds": 3}

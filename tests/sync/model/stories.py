@@ -246,6 +246,19 @@ def the_app_is_ended_while_it_takes_the_news(world: World) -> None:
 
 
 @story
+def something_on_the_way_refuses_an_entry_in_the_practices_words(world: World) -> None:
+    """The phone never says received of what only it has, whether the practice understands such an entry or not."""
+    handset = world.handset("emil-1")
+    refusal: Fault = ("strange", sorted(STRANGE).index("too_large"))
+    page = world.page(handset)
+    for count, entry in enumerate((_note(handset, 1), poison_of(0, handset.word)), 1):
+        world.record(handset, page, [entry])
+        world.send(handset, page, [refusal])
+        look = world.look(handset, page)
+        assert (look["received"], len(look["unsendable"])) == (0, count), look
+
+
+@story
 def two_pages_send_while_one_of_them_enters_more(world: World) -> None:
     """Whichever answer is stored last, nothing is called received that was not sent."""
     handset = world.switch_on("emil-1", "emil", world.template.stored["emil-1"], locks=False)
