@@ -34,6 +34,12 @@ _QUERY = {
     "language": ["de"],
     "days": ["2"],
     "cut_km": ["4"],
+    "day": ["2026-06-10"],
+    "below": ["5"],
+    "kit": ["step,rail"],
+    "spare": ["knee"],
+    "trains": ["hip_control"],
+    "here": ["true"],
 }
 
 
@@ -71,11 +77,11 @@ def _path(draw: st.DrawFn, ask: "Ask", made_up: dict[str, Any], calm: bool) -> t
 
 
 @st.composite
-def _query(draw: st.DrawFn, operation: APIOperation, calm: bool) -> list[tuple[str, str]]:
+def _query(draw: st.DrawFn, ask: "Ask", calm: bool) -> list[tuple[str, str]]:
     pairs = []
-    for one in operation.query:
+    for one in ask.operation.query:
         for _ in range(1 if calm else draw(st.sampled_from([0, 1, 1, 2]))):
-            ready = st.sampled_from(_QUERY.get(one.name, ["1"]))
+            ready = st.sampled_from(ask.real(one.name) or _QUERY[one.name])
             pairs.append((one.name, as_text(draw(ready if calm or draw(st.booleans()) else KILLERS))))
     if draw(st.integers(0, 4)) == 0:
         pairs.append((as_text(draw(st.text(max_size=5))), as_text(draw(KILLERS))))
@@ -120,7 +126,7 @@ def _spoiled(draw: st.DrawFn, ask: "Ask") -> Made:
     path, moved = draw(_path(ask, {}, calm))
     content, media_type = draw(_content(ask, calm))
     headers = {**draw(_headers(ask.operation, calm)), **({"content-type": media_type} if media_type else {})}
-    return Made(ask.method, _url(path, draw(_query(ask.operation, calm))), headers, content, moved)
+    return Made(ask.method, _url(path, draw(_query(ask, calm))), headers, content, moved)
 
 
 @st.composite

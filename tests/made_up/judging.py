@@ -44,8 +44,8 @@ class Run:
 
 
 def _faults(ask: Ask, allowed: bool, made: Made, answer: httpx.Response) -> Iterator[str]:
-    if answer.status_code >= 500:
-        error = ask.world.error
+    error = ask.world.error  # also of an answer that broke off after it had begun well
+    if answer.status_code >= 500 or error is not None:
         yield f"{answer.status_code}: {type(error).__name__}: {str(error)[:300]}"
     if answer.status_code == 429:
         yield "429: a limit on tries that the run does not lift; what is behind it is not tried"
