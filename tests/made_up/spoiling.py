@@ -136,10 +136,10 @@ def spoiled(draw: st.DrawFn, body: Any) -> Any:
     return made
 
 
-def each_spoiled(body: Any) -> Iterator[Any]:
-    """Answer a JSON value with each place of it changed for the worse in each way; of a list only in its first part."""
+def each_spoiled(body: Any, within: tuple[Any, ...] = ()) -> Iterator[Any]:
+    """Answer a JSON value with each place ``within`` changed for the worse in each way; of a list only in its first."""
     for way in _leaves(body):
-        if not any(isinstance(step, int) and step > 0 for step in way):
+        if way[: len(within)] == within and not any(isinstance(step, int) and step > 0 for step in way):
             others = map(_base_64, _BYTES) if _is_bytes(_at(body, way)) else ()
             yield from (_put(copy.deepcopy(body), way, new) for new in (*VALUES, *others))
 

@@ -2,11 +2,14 @@
 
 from collections.abc import Iterator
 from dataclasses import replace
+from itertools import chain
 from urllib.parse import parse_qsl
 
 from tests.made_up.asking import Ask, Made, url_of
 from tests.made_up.ready import KINDS, batch
 from tests.made_up.spoiling import VALUES, as_text, each_spoiled, encoded
+
+_ENTRY = ("events", 0, "body")
 
 
 def sweep(ask: Ask) -> Iterator[Made]:
@@ -33,7 +36,7 @@ def _queries(ask: Ask) -> Iterator[Made]:
 
 
 def _bodies(ask: Ask) -> Iterator[Made]:
-    plain = ask.in_order()
-    for body in [batch([kind]) for kind in KINDS] if ask.name == "sync" else ask.ready:
-        for made in each_spoiled(body):
-            yield replace(plain, content=encoded(made))
+    plain, of_kinds = ask.in_order(), [batch([kind]) for kind in KINDS] if ask.name == "sync" else []
+    every = [each_spoiled(body) for body in ask.ready] + [each_spoiled(one, _ENTRY) for one in of_kinds]
+    for made in chain.from_iterable(every):
+        yield replace(plain, content=encoded(made))
