@@ -50,7 +50,7 @@ def main() -> int:
     given = asked.parse_args()
     with quick_passwords_now(), tempfile.TemporaryDirectory() as folder:
         world = _demo_world(Path(folder))
-        run = try_out(world, given.examples, given.seed, given.only, partial(print, flush=True))
+        run = try_out(world, given.examples, given.seed, given.only, partial(print, flush=True), swept=True)
         world.close()
     never = run.never_done()
     for name in never:

@@ -1,6 +1,8 @@
 """Makes requests for one operation: by its schema, against its schema, and from a body that is in order, spoiled."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
+from types import MappingProxyType
 from typing import Any
 from urllib.parse import quote, urlencode
 
@@ -34,6 +36,12 @@ _QUERY = {
     "language": ["de"],
     "days": ["2"],
     "cut_km": ["4"],
+    "day": ["2026-06-10"],
+    "below": ["5"],
+    "kit": ["step,rail"],
+    "spare": ["knee"],
+    "trains": ["hip_control"],
+    "here": ["true"],
 }
 
 
@@ -58,6 +66,10 @@ class Made:
         return f"{self.method} {self.url[:200]} {self.headers} {self.content[:400]!r}"
 
 
+def _moves(text: str) -> bool:
+    return not text or "/" in text or text in (".", "..")
+
+
 @st.composite
 def _path(draw: st.DrawFn, ask: "Ask", made_up: dict[str, Any], calm: bool) -> tuple[str, bool]:
     path, moved = ask.operation.path, False
@@ -65,17 +77,17 @@ def _path(draw: st.DrawFn, ask: "Ask", made_up: dict[str, Any], calm: bool) -> t
         real = ask.real(one.name)
         keep = real and (calm or draw(st.integers(0, 9)) < 8)
         text = as_text(draw(st.sampled_from(real)) if keep else made_up.get(one.name, draw(KILLERS)))
-        moved = moved or not text or "/" in text or text in (".", "..")
+        moved = moved or _moves(text)
         path = path.replace(f"{{{one.name}}}", quote(text, safe=""))
     return path, moved
 
 
 @st.composite
-def _query(draw: st.DrawFn, operation: APIOperation, calm: bool) -> list[tuple[str, str]]:
+def _query(draw: st.DrawFn, ask: "Ask", calm: bool) -> list[tuple[str, str]]:
     pairs = []
-    for one in operation.query:
+    for one in ask.operation.query:
         for _ in range(1 if calm else draw(st.sampled_from([0, 1, 1, 2]))):
-            ready = st.sampled_from(_QUERY.get(one.name, ["1"]))
+            ready = st.sampled_from(ask.real(one.name) or _QUERY[one.name])
             pairs.append((one.name, as_text(draw(ready if calm or draw(st.booleans()) else KILLERS))))
     if draw(st.integers(0, 4)) == 0:
         pairs.append((as_text(draw(st.text(max_size=5))), as_text(draw(KILLERS))))
@@ -120,7 +132,7 @@ def _spoiled(draw: st.DrawFn, ask: "Ask") -> Made:
     path, moved = draw(_path(ask, {}, calm))
     content, media_type = draw(_content(ask, calm))
     headers = {**draw(_headers(ask.operation, calm)), **({"content-type": media_type} if media_type else {})}
-    return Made(ask.method, _url(path, draw(_query(ask.operation, calm))), headers, content, moved)
+    return Made(ask.method, url_of(HOST + path, draw(_query(ask, calm))), headers, content, moved)
 
 
 @st.composite
@@ -133,11 +145,12 @@ def _by_schema(draw: st.DrawFn, ask: "Ask", mode: GenerationMode) -> Made:
     content = body if isinstance(body, bytes) else encoded(body)
     if case.media_type:
         headers["content-type"] = case.media_type
-    return Made(ask.method, _url(path, pairs), headers, content, moved)
+    return Made(ask.method, url_of(HOST + path, pairs), headers, content, moved)
 
 
-def _url(path: str, pairs: list[tuple[str, str]]) -> str:
-    return f"{HOST}{path}?{urlencode(pairs)}" if pairs else HOST + path
+def url_of(address: str, pairs: list[tuple[str, str]]) -> str:
+    """Answer an address with a query."""
+    return f"{address}?{urlencode(pairs)}" if pairs else address
 
 
 def _each(value: Any) -> list[Any]:
@@ -171,17 +184,21 @@ class Ask:
         """Bodies that are in order."""
         return self.world.bodies.get(self.name, [{}])
 
-    def in_order(self) -> Made:
-        """Answer the plainest request that is to be done."""
+    def in_order(self, but: Mapping[str, str] = MappingProxyType({})) -> Made:
+        """Answer the plainest request that is to be done, ``but`` with some parts of its path replaced."""
         path = self.operation.path
         for one in self.operation.path_parameters:
-            path = path.replace(f"{{{one.name}}}", quote(self.real(one.name)[0], safe=""))
-        pairs = [(one.name, _QUERY[one.name][0]) for one in self.operation.query if one.is_required]
-        body = _ROUTE if self.name == "readRoute" else encoded(self.ready[0])
+            text = but.get(one.name, self.real(one.name)[0])
+            path = path.replace(f"{{{one.name}}}", quote(text, safe=""))
+        address = url_of(
+            HOST + path, [(one.name, _QUERY[one.name][0]) for one in self.operation.query if one.is_required]
+        )
+        moved = any(map(_moves, but.values()))
         types = [one.media_type for one in self.operation.body]
         if not types:
-            return Made(self.method, _url(path, pairs), {}, b"", moved=False)
-        return Made(self.method, _url(path, pairs), {"content-type": types[0]}, body, moved=False)
+            return Made(self.method, address, {}, b"", moved)
+        body = _ROUTE if self.name == "readRoute" else encoded(self.ready[0])
+        return Made(self.method, address, {"content-type": types[0]}, body, moved)
 
     def requests(self) -> st.SearchStrategy[Made]:
         """Answer requests of every sort: half begin with one in order, since those reach deepest."""

@@ -1,8 +1,9 @@
 """What every answer must keep, and the counts of a run."""
 
 from collections import Counter
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, field
+from itertools import chain
 
 import httpx
 import schemathesis
@@ -11,6 +12,7 @@ from schemathesis.core.failures import FailureGroup
 from schemathesis.schemas import APIOperation
 
 from tests.made_up.asking import HOST, Ask, Made
+from tests.made_up.sweeping import sweep
 from tests.made_up.world import NOBODY, PHONE, PRACTITIONER, World, may
 
 WHO = (PRACTITIONER, PHONE, NOBODY)
@@ -44,8 +46,8 @@ class Run:
 
 
 def _faults(ask: Ask, allowed: bool, made: Made, answer: httpx.Response) -> Iterator[str]:
-    if answer.status_code >= 500:
-        error = ask.world.error
+    error = ask.world.error  # also of an answer that broke off after it had begun well
+    if answer.status_code >= 500 or error is not None:
         yield f"{answer.status_code}: {type(error).__name__}: {str(error)[:300]}"
     if answer.status_code == 429:
         yield "429: a limit on tries that the run does not lift; what is behind it is not tried"
@@ -69,11 +71,17 @@ def _unlike_the_document(operation: APIOperation, answer: httpx.Response) -> Ite
 
 
 def try_out(
-    world: World, examples: int, with_seed: int, only: str = "", tell: Callable[[str], None] = lambda _: None
+    world: World,
+    examples: int,
+    with_seed: int,
+    only: str = "",
+    tell: Callable[[str], None] = lambda _: None,
+    *,
+    swept: bool = False,
 ) -> Run:
     """Ask every operation in order and so many times made up, as each asker: who may not ask gets a quarter of that.
 
-    ``tell`` hears at once how that went.
+    ``tell`` hears at once how that went. ``swept``: the first who may ask also asks all that is not left to chance.
     """
     document = schemathesis.openapi.from_dict(world.app.openapi())
     run = Run()
@@ -84,12 +92,13 @@ def try_out(
             if only in ask.name and not (ask.name == _ENDLESS and may(who, ask.name)):
                 count = examples if may(who, ask.name) else max(1, examples // 4)
                 before = len(run.faults)
-                _try(ask, who, count, with_seed, run)
+                by_rote = sweep(ask) if swept and who == next(one for one in WHO if may(one, ask.name)) else ()
+                _try(ask, who, count, with_seed, run, chain([ask.in_order()], by_rote))
                 tell("\n".join([run.line(ask.name, who), *run.faults[before:]]))
     return run
 
 
-def _try(ask: Ask, who: str, count: int, with_seed: int, run: Run) -> None:
+def _try(ask: Ask, who: str, count: int, with_seed: int, run: Run, by_rote: Iterable[Made]) -> None:
     seen = run.statuses.setdefault((ask.name, who), Counter())
     proof = ask.world.headers(who)
     quiet = {"database": None, "deadline": None, "suppress_health_check": list(HealthCheck)}
@@ -106,5 +115,6 @@ def _try(ask: Ask, who: str, count: int, with_seed: int, run: Run) -> None:
     def made_up(made: Made) -> None:
         once(made)
 
-    once(ask.in_order())
+    for made in by_rote:
+        once(made)
     made_up()

@@ -4,6 +4,7 @@ import copy
 import json
 import re
 from base64 import urlsafe_b64decode, urlsafe_b64encode
+from collections.abc import Iterator
 from typing import Any
 
 from hypothesis import strategies as st
@@ -56,7 +57,8 @@ _SHAPES: list[Any] = [
     [None] * 1000,
     {"a": {"b": []}},
 ]
-KILLERS = st.sampled_from([*_WORDS, *_NUMBERS, *_TIMES, *_SHAPES]) | st.text(max_size=30) | st.integers() | st.floats()
+VALUES = [*_WORDS, *_NUMBERS, *_TIMES, *_SHAPES]
+KILLERS = st.sampled_from(VALUES) | st.text(max_size=30) | st.integers() | st.floats()
 RAW_BODIES = [
     *(b"", b" ", b"{", b"null", b"[]", b'"text"', b"\xff\xfe\x00", b"\xef\xbb\xbf{}", b"{'a': 1}", b"1e999", b"NaN"),
     *(b"[" * DEEP, b'{"a":' * DEEP, b'{"a":1,"a":2}', b'{"a":' + b"9" * 5000 + b"}", b'"\\ud800"', b"\x1f\x8b\x08\x00"),
@@ -103,14 +105,21 @@ def _inside(draw: st.DrawFn, text: str) -> str:
     at = draw(st.integers(0, len(whole)))
     cut = whole[:at] + draw(st.binary(max_size=4)) + whole[at + draw(st.integers(0, 4)) :]
     made = draw(st.sampled_from(_BYTES)) if draw(st.booleans()) else cut
-    return urlsafe_b64encode(made).decode().rstrip("=")
+    return _base_64(made)
+
+
+def _base_64(value: bytes) -> str:
+    return urlsafe_b64encode(value).decode().rstrip("=")
+
+
+def _is_bytes(value: Any) -> bool:
+    return isinstance(value, str) and len(value) % 4 != 1 and _BASE_64.fullmatch(value) is not None
 
 
 @st.composite
 def _worse(draw: st.DrawFn, old: Any) -> Any:
     """A killer; in place of bytes mostly other bytes, since no reader of theirs sees anything else."""
-    is_bytes = isinstance(old, str) and len(old) % 4 != 1 and _BASE_64.fullmatch(old)
-    return draw(_inside(old) if is_bytes and draw(st.integers(0, 4)) else KILLERS)
+    return draw(_inside(old) if _is_bytes(old) and draw(st.integers(0, 4)) else KILLERS)
 
 
 @st.composite
@@ -125,6 +134,14 @@ def spoiled(draw: st.DrawFn, body: Any) -> Any:
     if isinstance(made, dict) and draw(st.integers(0, 9)) == 0:
         made[draw(st.text(max_size=8))] = draw(KILLERS)
     return made
+
+
+def each_spoiled(body: Any, within: tuple[Any, ...] = ()) -> Iterator[Any]:
+    """Answer a JSON value with each place ``within`` changed for the worse in each way; of a list only in its first."""
+    for way in _leaves(body):
+        if way[: len(within)] == within and not any(isinstance(step, int) and step > 0 for step in way):
+            others = map(_base_64, _BYTES) if _is_bytes(_at(body, way)) else ()
+            yield from (_put(copy.deepcopy(body), way, new) for new in (*VALUES, *others))
 
 
 def encoded(value: Any) -> bytes:

@@ -15,6 +15,7 @@ from steadfoot.identity import service as identity
 from steadfoot.identity.access import PractitionerAccess
 
 PAGE_ROWS = 100
+_NO_TIME = (datetime.fromtimestamp(0, UTC),) * 2
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,11 +28,14 @@ class Wanted:
 
 
 def span_of(day: date | None, zone: str) -> tuple[datetime, datetime] | None:
-    """Answer the instants at which a day of a time zone begins and ends."""
+    """Answer the instants at which a day of a time zone begins and ends; no time for the calendar's first or last."""
     if day is None:
         return None
-    begins = [datetime.combine(one, time(), ZoneInfo(zone)) for one in (day, day + timedelta(days=1))]
-    return begins[0].astimezone(UTC), begins[1].astimezone(UTC)
+    try:
+        begins = [datetime.combine(one, time(), ZoneInfo(zone)) for one in (day, day + timedelta(days=1))]
+        return begins[0].astimezone(UTC), begins[1].astimezone(UTC)
+    except OverflowError:
+        return _NO_TIME
 
 
 def rows_of(

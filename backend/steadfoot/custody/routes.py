@@ -24,6 +24,8 @@ from steadfoot.custody.schemas import (
 from steadfoot.identity.access import ByConfirmed, ByDevice, ByPractitioner, Now
 
 router = APIRouter(prefix="/api/v1", tags=["records"])
+_NUMBER_MAX = 2**53 - 1
+"""The last integer that every reader of JSON keeps exactly."""
 Id = Annotated[str | None, Query(pattern=r"^[0-9a-f-]{36}$")]
 
 
@@ -42,7 +44,7 @@ def get_audit(
     practitioner_id: Id = None,
     client_id: Id = None,
     day: Annotated[Day | None, Query(description="A day of the practice's time zone.")] = None,
-    below: Annotated[int | None, Query(ge=1, description="Only rows with a lower number.")] = None,
+    below: Annotated[int | None, Query(ge=1, le=_NUMBER_MAX, description="Only rows with a lower number.")] = None,
 ) -> AuditPage:
     """Who saw and did what, newest first."""
     return log.page_of(session, access, Wanted(practitioner_id, client_id, day), below)

@@ -6,6 +6,7 @@ import io
 import json
 from datetime import date
 
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -49,6 +50,17 @@ def test_a_day_is_the_practices_own_also_where_the_clock_is_changed() -> None:
     assert begins is not None
     assert ends is not None
     assert (ends - begins).total_seconds() == 23 * 3600
+
+
+@pytest.mark.parametrize("day", ["0001-01-01", "9999-12-31"])
+def test_a_day_at_the_calendars_end_has_no_rows_on_the_page_and_in_the_table(house: House, day: str) -> None:
+    assert house.get("/audit", day=day)["items"] == []
+    assert len(house.http.get(f"{API}/audit/rows.csv", params={"day": day}).text.splitlines()) == 1
+
+
+def test_a_number_that_no_row_can_have_is_refused(house: House) -> None:
+    for below in (0, 2**53, 2**63):
+        house.get("/audit", status=422, below=below)
 
 
 def test_pages_follow_one_another_without_a_gap(house: House, database: Database) -> None:
