@@ -7,13 +7,11 @@ import warnings
 from dataclasses import dataclass
 from pathlib import Path
 from tempfile import TemporaryDirectory
-from typing import Any
 
-import httpx
 import psutil
 import psycopg
 
-from tests.bench.ingest import bench, events_of, post
+from tests.bench.ingest import bench, events_of, send_all
 from tests.sync.server import Server, running
 
 # What people do. House values: no practice of this kind has been counted yet.
@@ -31,7 +29,7 @@ ASKS_EVERY_S = 60
 """An open page asks this often, and at news of its practice's clients."""
 TOGETHER_S = 10
 """News that follows within this is asked about together (TOGETHER_MS in the practitioner's pages)."""
-CASELOAD_CPU_MS = 17.0
+CASELOAD_CPU_MS = 27.0
 """216 people over HTTP: ``python -m tests.bench.caseload``. A practice of more is asked for proportionally more."""
 CASELOAD_PEOPLE = 216
 BUSY = 0.5
@@ -69,13 +67,15 @@ def _postgresql_bytes(url: str) -> int:
 
 
 def _measured(url: str | None) -> Cost:
-    with bench(_PHONES, url) as found, running(found.folder, url) as server, httpx.Client(timeout=60) as http:
+    with bench(_PHONES, url) as found, running(found.folder, url) as server:
         size = _sqlite_bytes if url is None else lambda _folder: _postgresql_bytes(url)
         logs = [events_of(at, _BATCHES * _BATCH + _SINGLES) for at in range(_PHONES)]
         before, begun = size(found.folder), _cpu_ms(server)
-        _send(http, server, found.phones, [log[: _BATCHES * _BATCH] for log in logs], _BATCH)
+        for phone, log in zip(found.phones, logs, strict=True):
+            send_all(server.address, phone, log[: _BATCHES * _BATCH], _BATCH)
         batched = _cpu_ms(server)
-        _send(http, server, found.phones, [log[_BATCHES * _BATCH :] for log in logs], 1)
+        for phone, log in zip(found.phones, logs, strict=True):
+            send_all(server.address, phone, log[_BATCHES * _BATCH :], 1)
         single = _cpu_ms(server)
         server.stop()
         grown = size(found.folder) - before
@@ -83,14 +83,6 @@ def _measured(url: str | None) -> Cost:
     return Cost(
         grown / events, (single - batched) / (_PHONES * _SINGLES), (batched - begun) / (_PHONES * _BATCHES * _BATCH)
     )
-
-
-def _send(
-    http: httpx.Client, server: Server, phones: list[Any], logs: list[list[dict[str, Any]]], at_once: int
-) -> None:
-    for phone, log in zip(phones, logs, strict=True):
-        for at in range(0, len(log), at_once):
-            post(http, server.address, phone, log[at : at + at_once])
 
 
 def _needs(practitioners: int, practices: int, cost: Cost) -> tuple[str, ...]:

@@ -17,7 +17,7 @@ from deploy.drills.pair import Pair, running_pair
 from tests.bench.ingest import bench, events_of
 from tests.sync.server import Sender, running
 
-PHONES, EVENTS_EACH, BATCH = 6, 2000, 10
+PHONES, EVENTS_EACH, BATCH = 6, 4_000, 10
 UNDER_LOAD_S, AGAIN_S = 4.0, 0.2
 _ENDS_WITHIN_S = 300
 

@@ -4,7 +4,7 @@ import subprocess
 import time
 import warnings
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -90,4 +90,6 @@ def running_pair(folder: Path) -> Iterator[Pair]:
         finally:
             for server in (standby, primary):
                 if server is not None:
-                    server.cleanup()
+                    # One that was killed looks alive until its parent has asked for it, and is gone a moment later.
+                    with suppress(psutil.NoSuchProcess):
+                        server.cleanup()
