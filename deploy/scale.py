@@ -29,7 +29,7 @@ ASKS_EVERY_S = 60
 """An open page asks this often, and at news of its practice's clients."""
 TOGETHER_S = 10
 """News that follows within this is asked about together (TOGETHER_MS in the practitioner's pages)."""
-CASELOAD_CPU_MS = 27.0
+CASELOAD_CPU_MS = 20.0
 """216 people over HTTP: ``python -m tests.bench.caseload``. A practice of more is asked for proportionally more."""
 CASELOAD_PEOPLE = 216
 BUSY = 0.5
