@@ -25,12 +25,12 @@ step "frontend tests" npm --prefix frontend test
 step "rules, every line and branch, and outside references" rules_covered
 joined
 step "figures" python -m pytest -n 2 --dist loadgroup tests/figures
-# Two at a time, a file to each: these start servers, browsers and databases of their own.
-step "features and sync" python -m pytest -n 2 --dist loadfile tests/features tests/sync
+# Three at a time, a file to each: these start servers, browsers and databases of their own, and wait for them.
+step "features and sync" python -m pytest -n 3 --dist loadfile tests/features tests/sync
 step "end to end" python -m pytest -n 2 --dist loadfile tests/e2e
 # What reaches the database; rules, texts and pages do not care which one it is.
 step "stores and sync on PostgreSQL" \
-  env STEADFOOT_TEST_DATABASE=postgresql python -m pytest -n 2 --dist loadfile \
+  env STEADFOOT_TEST_DATABASE=postgresql python -m pytest -n 3 --dist loadfile \
   tests/features/identity/test_clients.py tests/features/identity/test_pairing.py tests/features/intake \
   tests/features/identity/test_people.py tests/features/identity/test_totp.py \
   tests/features/checkins/test_event_identity.py tests/features/checkins/test_acknowledged.py \

@@ -4,17 +4,14 @@ from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, datetime
 from typing import Any, NamedTuple
 
-from sqlalchemy import Connection, Dialect, delete, exists, func, insert, or_, tuple_
-from sqlalchemy import select as columns
+from sqlalchemy import delete, func, insert, tuple_
 from sqlmodel import Session, SQLModel, col, select
 
 from steadfoot.checkins.fold import Fact, parsed
 from steadfoot.checkins.reading import NOT_SENT
 from steadfoot.checkins.tables import Due, Event, PainEntry, Receipt, RefusedEvent, SessionRollup
-from steadfoot.core.bulk import Asking
 from steadfoot.core.database import plain_rows, scoped
 from steadfoot.core.waiting import Waiting
-from steadfoot.identity.phones import KNOWN
 
 
 def insert_all(session: Session, table: type[SQLModel], rows: Sequence[Mapping[str, Any]]) -> None:
@@ -196,22 +193,6 @@ def every_due(session: Session) -> Sequence[tuple[str, str]]:
 def remove_due(session: Session, practice_id: str, client_id: str) -> None:
     """Delete a client's marks, which a rebuild makes good."""
     session.execute(delete(Due).where(col(Due.practice_id) == practice_id, col(Due.client_id) == client_id))
-
-
-_AHEAD = exists().where(col(Receipt.device_id) == KNOWN.c.id, col(Receipt.seq) > KNOWN.c.acknowledged_through)
-_ASIDE = exists().where(col(RefusedEvent.client_id) == KNOWN.c.client_id)
-_MORE = columns(KNOWN.c.id).where(or_(_AHEAD, _ASIDE))
-
-
-class MoreToLookAt:
-    """Knows of which phones something is held beyond their gapless numbers, or kept aside for their client."""
-
-    def __init__(self, dialect: Dialect) -> None:
-        self._more = Asking(_MORE, KNOWN.c.id, dialect)
-
-    def among(self, connection: Connection, device_ids: Sequence[str]) -> set[str]:
-        """Answer them."""
-        return {row[0] for row in self._more.rows(connection, device_ids)} if device_ids else set()
 
 
 def events_page(

@@ -13,9 +13,9 @@ from sqlalchemy.exc import DataError, IntegrityError, OperationalError
 from sqlmodel import Session
 
 from steadfoot.checkins import service
+from steadfoot.checkins.beyond import MoreToLookAt
 from steadfoot.checkins.reading import Item, Reading, read
 from steadfoot.checkins.schemas import ChangeOut, SyncBody, SyncOut
-from steadfoot.checkins.store import MoreToLookAt
 from steadfoot.checkins.tables import Due, Event, Receipt
 from steadfoot.core.bulk import Bulk, Row
 from steadfoot.core.database import Database

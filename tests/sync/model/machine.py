@@ -53,7 +53,7 @@ class Histories(RuleBasedStateMachine):
         self.cast = CASTS[0]
         self.deep = False
 
-    @initialize(cast=st.sampled_from(CASTS[:1] + CASTS), deep=st.sampled_from([True] + [False] * 4))
+    @initialize(cast=st.sampled_from(CASTS[:1] + CASTS), deep=st.sampled_from([True] + [False] * 7))
     def begin(self, cast: list[str], deep: bool) -> None:
         """Whose history it is, and whether the practice's pages are read at the end, too."""
         self.cast, self.deep = cast, deep

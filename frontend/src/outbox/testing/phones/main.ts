@@ -93,7 +93,7 @@ const DOING: Record<string, (phone: Phone, command: Command, page: Page) => unkn
   freeze: (_phone, _command, page) => void (page.frozen = true),
   fault: (_phone, { after, how }, page) => void (page.fault = { after, how }),
   cut: (phone) => phone.cut(),
-  contents: (phone) => phone.contents(),
+  contents: async (phone) => (await phone.committed(), phone.contents()),
   look: (_phone, _command, page) => looked(page),
 };
 

@@ -14,7 +14,8 @@ export const SURROUNDINGS = [
   'CompressionStream', 'localStorage', 'location',
 ] as const;
 
-const turn = () => new Promise<void>((resolve) => setImmediate(resolve));
+/** Lets everything that is ready run once. */
+export const turn = () => new Promise<void>((resolve) => setImmediate(resolve));
 /** Nothing happened for so many turns of the loop: nothing will. */
 const QUIET_TURNS = 4;
 

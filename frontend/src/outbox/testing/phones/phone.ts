@@ -1,6 +1,6 @@
 /** A phone: one storage, its own clock, zone and chance, and the pages that are open on it. */
 import type { IDBFactory } from 'fake-indexeddb';
-import { Page, type Build, type Network } from './page';
+import { Page, turn, type Build, type Network } from './page';
 import { contents, filled, type Stored } from './storage';
 
 function notes() {
@@ -67,6 +67,11 @@ export class Phone {
   /** Answers when no page does anything, pages that are gone included: what they held is free then. */
   async still(): Promise<void> {
     for (const page of this.pages) await page.quiet();
+  }
+
+  /** Answers when no transaction is under way: what one has done so far can be seen in the storage before it counts. */
+  async committed(): Promise<void> {
+    while (this.pages.some((page) => page.live.size > 0)) await turn();
   }
 
   contents = (): Stored => contents(this.factory);

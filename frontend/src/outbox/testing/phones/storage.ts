@@ -142,7 +142,7 @@ export interface Stored { version: number; events: unknown[]; keep: [string, unk
 interface Raw { version: number; rawObjectStores: Map<string, { records: { values(): Iterable<{ key: unknown; value: unknown }> } }> }
 const NAME = 'steadfoot';
 
-/** Reads at once, without a transaction: also while a page writes, and then without what is not committed. */
+/** Reads at once, without a transaction: what one has done that is under way is seen, too. */
 export function contents(factory: IDBFactory): Stored {
   const raw = (factory as unknown as { _databases: Map<string, Raw> })._databases.get(NAME);
   const records = (store: string) => [...(raw?.rawObjectStores.get(store)?.records.values() ?? [])];
