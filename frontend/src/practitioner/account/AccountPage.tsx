@@ -1,4 +1,4 @@
-import { useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { renewRecoveryCodes, type Account } from '../api/account';
 import { refreshAll, useResource } from '../api/resource';
 import { me, refreshMe } from '../api/session';
@@ -16,7 +16,6 @@ import { Totp } from './Totp';
 function Recovery({ account, onCodes }: { account: Account; onCodes: (codes: string[]) => void }) {
   const [asking, setAsking] = useState(false);
   const has = account.totp_since !== null || account.passkeys.length > 0;
-  const made = useRef<string[]>([]);
   return (
     <>
       <h3>{t('recTitle')}</h3>
@@ -24,7 +23,7 @@ function Recovery({ account, onCodes }: { account: Account; onCodes: (codes: str
       <p>{has ? t('recLeft', { n: account.recovery_codes_left }) : t('recNone')}</p>
       {has && <p class="actions"><Button small onClick={() => setAsking(true)}>{t('recRenew')}</Button></p>}
       <Ask open={asking} title={t('recRenewTitle')} button={t('recRenew')} onClose={() => setAsking(false)}
-        write={async () => void (made.current = await renewRecoveryCodes())} onDone={() => onCodes(made.current)}>{t('recRenewText')}</Ask>
+        write={renewRecoveryCodes} onDone={onCodes}>{t('recRenewText')}</Ask>
     </>
   );
 }

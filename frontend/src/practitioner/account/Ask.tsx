@@ -6,23 +6,24 @@ import { FailureLine } from '../parts/status';
 import { useWrite } from '../parts/useWrite';
 import { t } from '../words';
 
-interface Props {
+interface Props<T> {
   open: boolean;
   title: string;
   button: string;
   onClose: () => void;
-  write: () => Promise<unknown>;
-  onDone: () => void;
+  write: () => Promise<T>;
+  /** Hears what the write answered. */
+  onDone: (answer: T) => void;
   children: ComponentChildren;
 }
 
-function Body({ button, onClose, write, onDone, children }: Omit<Props, 'open' | 'title'>) {
+function Body<T>({ button, onClose, write, onDone, children }: Omit<Props<T>, 'open' | 'title'>) {
   const { busy, failure, run } = useWrite();
   const go = async () => {
-    const done = await run(async () => (await confirmed(write), true));
+    const done = await run(async () => ({ answer: await confirmed(write) }));
     if (!done) return;
     onClose();
-    onDone();
+    onDone(done.answer);
   };
   return (
     <>
@@ -34,6 +35,6 @@ function Body({ button, onClose, write, onDone, children }: Omit<Props, 'open' |
 }
 
 /** Asks before something that cannot be taken back by a tap. */
-export function Ask({ open, title, ...rest }: Props) {
-  return <Dialog open={open} title={title} onClose={rest.onClose}>{open && <Body {...rest} />}</Dialog>;
+export function Ask<T>({ open, title, ...rest }: Props<T>) {
+  return <Dialog open={open} title={title} onClose={rest.onClose}>{open && <Body<T> {...rest} />}</Dialog>;
 }

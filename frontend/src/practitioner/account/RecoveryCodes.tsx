@@ -1,20 +1,13 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import { Button } from '../form/Button';
+import { useCopy } from '../parts/useCopy';
 import { t } from '../words';
 
 /** The codes, once. They stay until the person says that they are kept. */
 export function RecoveryCodes({ codes, onKept }: { codes: readonly string[]; onKept: () => void }) {
   const heading = useRef<HTMLHeadingElement>(null);
-  const [told, setTold] = useState('');
+  const { told, copy } = useCopy(codes.join('\n'), { copied: t('recCopied'), refused: t('recCopyFailed') });
   useEffect(() => heading.current?.focus(), []);
-  const copy = async () => {
-    try {
-      await navigator.clipboard.writeText(codes.join('\n'));
-      setTold(t('recCopied'));
-    } catch {
-      setTold(t('recCopyFailed'));
-    }
-  };
   return (
     <div class="codes-sheet">
       <h3 tabIndex={-1} ref={heading}>{t('recShown')}</h3>

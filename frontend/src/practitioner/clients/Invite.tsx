@@ -5,6 +5,7 @@ import { Button } from '../form/Button';
 import { Input } from '../form/bare';
 import { moment } from '../parts/heard';
 import { FailureLine } from '../parts/status';
+import { useCopy } from '../parts/useCopy';
 import { useWrite } from '../parts/useWrite';
 import { t } from '../words';
 
@@ -40,16 +41,7 @@ function InPerson({ invitation, person }: { invitation: Invitation; person: Pers
 
 function ByLink({ invitation, person }: { invitation: Invitation; person: Person }) {
   const field = useRef<HTMLInputElement>(null);
-  const [told, setTold] = useState('');
-  const copy = async () => {
-    try {
-      await navigator.clipboard.writeText(invitation.url);
-      setTold(t('linkCopied'));
-    } catch {
-      field.current?.select();
-      setTold(t('linkCopyFailed'));
-    }
-  };
+  const { told, copy } = useCopy(invitation.url, { copied: t('linkCopied'), refused: t('linkCopyFailed') }, () => field.current?.select());
   return (
     <>
       <div class="field"><label for="invitation-link">{t('linkLabel', { name: person.display_name })}</label><Input id="invitation-link" readOnly ref={field} value={invitation.url} /></div>

@@ -1,26 +1,18 @@
-import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { useEffect, useId, useRef } from 'preact/hooks';
 import type { ColleagueLink } from '../api/account';
 import { me } from '../api/session';
 import { Input } from '../form/bare';
 import { Button } from '../form/Button';
 import { moment } from '../parts/heard';
+import { useCopy } from '../parts/useCopy';
 import { t } from '../words';
 
 /** A link by which one colleague joins or comes back, shown once, to be handed over. */
 export function MadeLink({ name, link, onClose }: { name: string; link: ColleagueLink; onClose: () => void }) {
   const field = useRef<HTMLInputElement>(null);
   const id = useId();
-  const [told, setTold] = useState('');
+  const { told, copy } = useCopy(link.url, { copied: t('recCopied'), refused: t('recCopyFailed') }, () => field.current?.select());
   useEffect(() => field.current?.focus(), []);
-  const copy = async () => {
-    try {
-      await navigator.clipboard.writeText(link.url);
-      setTold(t('recCopied'));
-    } catch {
-      field.current?.select();
-      setTold(t('recCopyFailed'));
-    }
-  };
   const time = moment(link.expires_at, me.value?.practice.time_zone ?? 'UTC');
   return (
     <div class="invitation">

@@ -1,4 +1,4 @@
-import { useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { dayShort, today } from '../../shared/dates';
 import { changeColleague, resetSecondFactor, welcomeBack, type Colleague, type ColleagueLink, type Role } from '../api/account';
 import { me } from '../api/session';
@@ -40,15 +40,14 @@ function sayings(person: Colleague, change: Change) {
 export function Person({ person, onChanged }: { person: Colleague; onChanged: () => void }) {
   const [change, setChange] = useState<Change | null>(null);
   const [link, setLink] = useState<ColleagueLink | null>(null);
-  const answer = useRef<Colleague | ColleagueLink | null>(null);
   const { display_name: name, disabled_at: since } = person;
   const own = person.id === me.value?.practitioner.id;
   const zone = me.value?.practice.time_zone ?? 'UTC';
   const told = [own && t('pplYou'), person.email, t(person.second_factor ? 'pplFactorYes' : 'pplFactorNo'), since && t('pplDisabled', { date: dayShort(today(new Date(since), zone)) })];
   const asked = change && sayings(person, change);
-  const done = () => {
+  const done = (answer: Colleague | ColleagueLink | undefined) => {
     if (asked?.done) say(asked.done);
-    if (answer.current && 'url' in answer.current) setLink(answer.current);
+    if (answer && 'url' in answer) setLink(answer);
     onChanged();
   };
   return (
@@ -60,7 +59,7 @@ export function Person({ person, onChanged }: { person: Colleague; onChanged: ()
       {!own && !since && <Button small aria-label={t('pplBackNamed', { name })} onClick={() => setChange({ kind: 'back' })}>{t('pplBack')}</Button>}
       {!own && !since && <Button small aria-label={t('pplDisableNamed', { name })} onClick={() => setChange({ kind: 'disable' })}>{t('pplDisable')}</Button>}
       {since && <Button small aria-label={t('pplEnableNamed', { name })} onClick={() => setChange({ kind: 'enable' })}>{t('pplEnable')}</Button>}
-      <Ask open={asked !== null} title={asked?.title ?? ''} button={asked?.button ?? ''} onClose={() => setChange(null)} write={async () => void (answer.current = (await asked?.write()) ?? null)} onDone={done}>{asked?.text}</Ask>
+      <Ask open={asked !== null} title={asked?.title ?? ''} button={asked?.button ?? ''} onClose={() => setChange(null)} write={async () => asked?.write()} onDone={done}>{asked?.text}</Ask>
       {link && <MadeLink name={name} link={link} onClose={() => setLink(null)} />}
     </li>
   );
