@@ -12,7 +12,6 @@ import threading
 import time
 from collections.abc import Iterator
 from concurrent.futures import ThreadPoolExecutor, as_completed
-from itertools import count
 from pathlib import Path
 
 ROOT = Path(__file__).parents[2]
@@ -40,16 +39,15 @@ def _parts(total: int, at_once: int) -> Iterator[int]:
 
 def _repeat(what: str, test: str, total: int, at_once: int, first_seed: int, jobs: int) -> bool:
     """Run a test with one seed after the other until its count is reached; answer whether nothing broke."""
-    done, start, seeds, sizes = 0, time.monotonic(), count(first_seed), list(_parts(total, at_once))
-    broken = threading.Event()
+    done, start, broken = 0, time.monotonic(), threading.Event()
 
-    def part(size: int) -> tuple[int, int]:
-        """Answer a seed and how many held with it: none once anything broke."""
-        seed = next(seeds)
+    def part(seed: int, size: int) -> tuple[int, int]:
+        """Answer the seed and how many held with it: none once anything broke."""
         return seed, size if not broken.is_set() and _pytest(test, seed=seed, **{what: size}) else 0
 
     with ThreadPoolExecutor(jobs) as pool:
-        for future in as_completed([pool.submit(part, size) for size in sizes]):
+        parts = [pool.submit(part, *one) for one in enumerate(_parts(total, at_once), first_seed)]
+        for future in as_completed(parts):
             seed, held = future.result()
             if not held and not broken.is_set():
                 broken.set()
