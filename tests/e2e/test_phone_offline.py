@@ -132,6 +132,7 @@ def _lay_one_and_kill(playwright: Playwright, profile: Path, address: str, laid:
     )
     page = phone.new_page()
     page.goto(f"{address}/app/")
+    expect(page.locator("button.stone.next")).to_be_visible()
     expect(page.locator("button.stone[aria-pressed=true]")).to_have_count(laid)
     group = os.getpgid(_browser_of(profile))
     assert group != os.getpgid(0), "the browser must have a process group of its own"
