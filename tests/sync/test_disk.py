@@ -9,8 +9,11 @@ from typing import Any
 
 import pytest
 from sqlalchemy import event
+from sqlalchemy.exc import IntegrityError
+from sqlmodel import select
 
 from steadfoot.core.database import Database
+from steadfoot.identity.tables import Client
 from tests.builders import House, Phone
 
 
@@ -79,3 +82,25 @@ def test_a_phone_that_was_silent_for_ninety_days_is_heard_without_pairing_it_aga
         phone.log("session_finished", {"minutes": 20, "effort": 4, "day": f"{clock.now:%Y-%m-%d}"})
     answer = phone.sync()
     assert (answer["acknowledged_through"], answer["refused"]) == (90, [])
+
+
+def test_a_commit_that_fails_holds_up_nobody_who_comes_after(
+    sqlite_house: House, phone: Phone, tmp_path: Path
+) -> None:
+    database: Database = sqlite_house.app.state.database
+    phone.log("note_written", {"text": "afterwards"})
+
+    def fail_at_the_commit() -> None:
+        with database.write() as session:
+            session.connection().exec_driver_sql("PRAGMA defer_foreign_keys=ON")  # asked about at the commit only
+            for client in session.exec(select(Client)).all():
+                client.practice_id = "nobody's"
+                session.add(client)
+
+    with pytest.raises(IntegrityError):
+        fail_at_the_commit()
+    assert phone.send(phone.events).json()["acknowledged_through"] == 1
+    with pytest.raises(IntegrityError):
+        fail_at_the_commit()
+    with closing(sqlite3.connect(tmp_path / "steadfoot.db", timeout=0)) as other:
+        other.execute("BEGIN IMMEDIATE")  # the file is free

@@ -45,6 +45,16 @@ def _on_connect(connection: Any, _record: Any) -> None:
     cursor.close()
 
 
+def _on_checkin(connection: Any, _record: Any) -> None:
+    """End a transaction whose commit failed.
+
+    SQLAlchemy takes it for ended. SQLite may not (full disk, broken constraint), and would hold the file's only lock
+    in the pool until somebody happened to be given this connection, who would then fail on it.
+    """
+    if connection is not None and connection.in_transaction:
+        connection.rollback()
+
+
 def _begin_with(statement: str) -> Callable[[Any], None]:
     def begin(connection: Any) -> None:
         connection.exec_driver_sql(statement)
@@ -55,6 +65,7 @@ def _begin_with(statement: str) -> Callable[[Any], None]:
 def _sqlite_engine(url: str, begin: str) -> Engine:
     engine = create_engine(url, pool_size=_POOL_SIZE, connect_args={"timeout": _BUSY_TIMEOUT_S}, hide_parameters=True)
     event.listen(engine, "connect", _on_connect)
+    event.listen(engine, "checkin", _on_checkin)
     event.listen(engine, "begin", _begin_with(begin))
     return engine
 

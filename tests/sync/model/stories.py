@@ -61,6 +61,22 @@ def the_server_dies_at_every_point_of_a_call(world: World) -> None:
 
 
 @story
+def the_disk_fails_at_every_point_of_a_practitioners_deed(world: World) -> None:
+    """Whoever comes next is heard at once: a commit that failed holds nothing up."""
+    handset = world.handset("emil-1")
+    for point in _POINTS:
+        world.service.point.arm(point, dies=False)
+        practice.message(world, handset.person, point)
+        failed = world.service.point.met
+        _send(world, handset)
+        connection = world.look(handset, world.page(handset))["connection"]
+        assert connection == "ready", f"after the disk failed at {point}: {connection}"
+        if not failed:
+            return
+    raise AssertionError("a deed has more points than were tried")
+
+
+@story
 def a_reply_is_lost_and_the_entry_comes_again_days_later(world: World) -> None:
     """The id is known for ever, not for a while."""
     handset = world.handset("emil-1")
