@@ -84,9 +84,7 @@ def test_a_phone_that_was_silent_for_ninety_days_is_heard_without_pairing_it_aga
     assert (answer["acknowledged_through"], answer["refused"]) == (90, [])
 
 
-def test_a_commit_that_fails_holds_up_nobody_who_comes_after(
-    sqlite_house: House, phone: Phone, tmp_path: Path
-) -> None:
+def test_a_commit_that_fails_holds_up_nobody_who_comes_after(sqlite_house: House, phone: Phone, tmp_path: Path) -> None:
     database: Database = sqlite_house.app.state.database
     phone.log("note_written", {"text": "afterwards"})
 
