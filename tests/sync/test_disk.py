@@ -8,13 +8,20 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from sqlalchemy import event
-from sqlalchemy.exc import IntegrityError
-from sqlmodel import select
+from sqlalchemy import event, text
+from sqlalchemy.exc import IntegrityError, OperationalError
+from sqlmodel import Session, select
 
+from steadfoot.checkins import service
+from steadfoot.checkins.schemas import SyncBody
+from steadfoot.checkins.tables import Event
+from steadfoot.checkins.taking import Call, Taken, Taking
 from steadfoot.core.database import Database
+from steadfoot.core.ids import digest_of
+from steadfoot.core.limits import Limiter
 from steadfoot.identity.tables import Client
 from tests.builders import House, Phone
+from tests.conftest import START
 
 
 @contextmanager
@@ -102,3 +109,42 @@ def test_a_commit_that_fails_holds_up_nobody_who_comes_after(sqlite_house: House
         fail_at_the_commit()
     with closing(sqlite3.connect(tmp_path / "steadfoot.db", timeout=0)) as other:
         other.execute("BEGIN IMMEDIATE")  # the file is free
+
+
+def test_nothing_is_acknowledged_of_a_transaction_that_the_database_has_ended_by_itself(
+    sqlite_house: House, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """As SQLite does when a write meets a full disk, a fault of the disk, or an interrupt: the last can be provoked."""
+    database: Database = sqlite_house.app.state.database
+    phones, sync = [sqlite_house.pair(sqlite_house.new_client(f"Person {number}")) for number in range(4)], service.sync
+    for phone in phones:
+        phone.log("note_written", {"text": "x"})
+    for phone in phones[1::2]:
+        phone.events[0]["seq"] = 7  # a gap, so that the call is judged by itself, in the transaction of the others
+
+    def interrupted(session: Session, access: Any, *said: Any) -> Any:
+        if access.device_id == phones[3].device_id:
+            raise ValueError("nobody foresaw this")
+        driver: Any = session.connection().connection.dbapi_connection
+        driver.set_progress_handler(lambda: 1, 1)
+        try:
+            session.execute(text("DELETE FROM due"))
+        finally:
+            driver.set_progress_handler(None, 1)
+        return sync(session, access, *said)
+
+    monkeypatch.setattr(service, "sync", interrupted)
+    taking = Taking(database, Limiter(10_000, 60))
+    calls = [Call.of(digest_of(phone.token), SyncBody(events=phone.events), START) for phone in phones]
+    taken = taking.take(calls)
+    with database.read() as session:
+        held = set(session.exec(select(Event.id)).all())
+    told = {
+        phone.events[0]["id"]
+        for phone, one in zip(phones, taken, strict=True)
+        if isinstance(one, Taken) and one.answer.acknowledged_through
+    }
+    assert told <= held, f"acknowledged and gone: {told - held}"
+    assert isinstance(taken[1], OperationalError)
+    monkeypatch.undo()
+    assert all(isinstance(one, Taken) for one in taking.take(calls))

@@ -221,10 +221,16 @@ def _answer(session: Session, one: _Plain) -> Taken:
 
 
 def _by_itself(session: Session, phone: Phone, call: Call) -> Taken | Exception:
-    """Judge a call item by item; what goes wrong with it is undone, and no other call's business."""
+    """Judge a call item by item; what goes wrong with it is undone, and no other call's business.
+
+    Raises:
+        OperationalError: the database fails, and may have undone what it took of the others, too.
+    """
     try:
         with session.begin_nested():
             answer = service.sync(session, phone.access(), call.cursor, call.items, call.at)
+    except OperationalError:
+        raise
     except Exception as error:  # told to this caller alone  # noqa: BLE001
         return error
     return Taken(phone.practice_id, phone.client_id, answer, due=bool(call.items))

@@ -8,6 +8,7 @@ not its values, which would be somebody's health in a log.
 """
 
 import asyncio
+import sqlite3
 from collections.abc import AsyncIterator, Callable, Iterator, Sequence
 from contextlib import contextmanager
 from pathlib import Path
@@ -15,8 +16,9 @@ from typing import Annotated, Any, TypeVar
 from weakref import WeakKeyDictionary
 
 from fastapi import Depends, Request
-from sqlalchemy import Engine, create_engine, event, make_url
+from sqlalchemy import Connection, Engine, create_engine, event, make_url
 from sqlalchemy import select as sqlalchemy_select
+from sqlalchemy.exc import OperationalError
 from sqlmodel import Session, SQLModel, select
 from sqlmodel.sql.expression import SelectOfScalar
 
@@ -55,6 +57,19 @@ def _on_checkin(connection: Any, _record: Any) -> None:
         connection.rollback()
 
 
+def _on_commit(connection: Connection) -> None:
+    """Let nobody take for committed what SQLite has rolled back by itself, as it does when a write meets a full disk.
+
+    The driver's commit says nothing then; what was caught in between would be a promise without anything behind it.
+
+    Raises:
+        OperationalError: the transaction is gone.
+    """
+    driver: Any = connection.connection.dbapi_connection
+    if not driver.in_transaction:
+        raise OperationalError("COMMIT", None, sqlite3.OperationalError("the database has ended the transaction"))
+
+
 def _begin_with(statement: str) -> Callable[[Any], None]:
     def begin(connection: Any) -> None:
         connection.exec_driver_sql(statement)
@@ -67,6 +82,7 @@ def _sqlite_engine(url: str, begin: str) -> Engine:
     event.listen(engine, "connect", _on_connect)
     event.listen(engine, "checkin", _on_checkin)
     event.listen(engine, "begin", _begin_with(begin))
+    event.listen(engine, "commit", _on_commit)
     return engine
 
 
