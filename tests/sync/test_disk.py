@@ -2,7 +2,7 @@
 
 import sqlite3
 from collections.abc import Iterator
-from contextlib import closing, contextmanager
+from contextlib import closing, contextmanager, suppress
 from datetime import timedelta
 from pathlib import Path
 from typing import Any
@@ -111,10 +111,36 @@ def test_a_commit_that_fails_holds_up_nobody_who_comes_after(sqlite_house: House
         other.execute("BEGIN IMMEDIATE")  # the file is free
 
 
+def _interrupt(session: Session) -> None:
+    """End a transaction as SQLite does when a write meets a full disk, a fault of the disk, or an interrupt.
+
+    Raises:
+        OperationalError: always.
+    """
+    driver: Any = session.connection().connection.dbapi_connection
+    driver.set_progress_handler(lambda: 1, 1)
+    try:
+        session.execute(text("DELETE FROM due"))
+    finally:
+        driver.set_progress_handler(None, 1)
+
+
+def test_whoever_overlooks_that_the_database_has_ended_a_transaction_hears_of_it_at_the_commit(
+    sqlite_house: House,
+) -> None:
+    database: Database = sqlite_house.app.state.database
+
+    def overlook() -> None:
+        with database.write() as session, suppress(OperationalError):
+            _interrupt(session)
+
+    with pytest.raises(OperationalError, match="has ended the transaction"):
+        overlook()
+
+
 def test_nothing_is_acknowledged_of_a_transaction_that_the_database_has_ended_by_itself(
     sqlite_house: House, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    """As SQLite does when a write meets a full disk, a fault of the disk, or an interrupt: the last can be provoked."""
     database: Database = sqlite_house.app.state.database
     phones, sync = [sqlite_house.pair(sqlite_house.new_client(f"Person {number}")) for number in range(4)], service.sync
     for phone in phones:
@@ -125,12 +151,7 @@ def test_nothing_is_acknowledged_of_a_transaction_that_the_database_has_ended_by
     def interrupted(session: Session, access: Any, *said: Any) -> Any:
         if access.device_id == phones[3].device_id:
             raise ValueError("nobody foresaw this")
-        driver: Any = session.connection().connection.dbapi_connection
-        driver.set_progress_handler(lambda: 1, 1)
-        try:
-            session.execute(text("DELETE FROM due"))
-        finally:
-            driver.set_progress_handler(None, 1)
+        _interrupt(session)
         return sync(session, access, *said)
 
     monkeypatch.setattr(service, "sync", interrupted)

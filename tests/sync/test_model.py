@@ -1,7 +1,7 @@
 """Random histories of phones, practitioners and a server (decision 0017): nothing is lost, doubled or leaked.
 
 ``STEADFOOT_TEST_HISTORIES`` sets how many, here and in test_model_too.py each, ``STEADFOOT_TEST_SEED`` which. A history
-that breaks a promise is printed with the fewest steps that do; it then becomes a story (tests/sync/model/stories.py).
+that breaks a promise is printed with the fewest steps that do; it then becomes a story (tests/sync/model/stories).
 """
 
 import os

@@ -1,4 +1,4 @@
-"""The named histories (tests/sync/model/stories.py): each known way to lose, double or betray an entry."""
+"""The named histories (tests/sync/model/stories): each known way to lose, double or betray an entry."""
 
 from collections.abc import Callable, Iterator
 

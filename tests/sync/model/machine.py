@@ -109,10 +109,10 @@ class Histories(RuleBasedStateMachine):
         self.world.network.plan = list(plan)
         self.world.phones.call("pass", phone=handset.name, ms=wait)
 
-    @rule(dies=st.sampled_from([0, 0, 4, 9, 16]))
-    def send_at_once(self, dies: int) -> None:
-        """Several phones' calls reach the server together."""
-        self.world.send_together([self.world.handset(name) for name in self.cast], dies)
+    @rule(point=st.sampled_from([0, 0, 4, 9, 16, 25]), dies=st.booleans())
+    def send_at_once(self, point: int, dies: bool) -> None:
+        """Several phones' calls reach the server together; it dies, or its disk fails."""
+        self.world.send_together([self.world.handset(name) for name in self.cast], point, dies=dies)
 
     @rule(who=SMALL, after=st.integers(1, 30), how=HOW, number=NUMBER, sends=st.booleans())
     def storage_fails(self, who: int, after: int, how: str, number: int, sends: bool) -> None:

@@ -15,6 +15,7 @@ import anyio.to_thread
 import pytest
 from fastapi import FastAPI
 from sqlalchemy import Engine, event
+from sqlalchemy.exc import OperationalError
 from sqlalchemy.orm import Session
 
 from steadfoot import operations
@@ -54,13 +55,17 @@ class FaultPoint:
         self.on_death: Callable[[], None] = lambda: None
         self.met = 0
         """How often it struck since it was armed last."""
+        self._struck: Any = None
 
     def arm(self, after: int, *, dies: bool) -> None:
         """Strike at the ``after``-th point from now."""
         self.left, self.dies, self.met = after, dies, 0
 
-    def passed(self, *_args: Any) -> None:
+    def passed(self, *args: Any) -> None:
         """Count one point."""
+        if self._struck is not None:
+            self._struck.set_progress_handler(None, 0)
+            self._struck = None
         if self.left is None:
             return
         self.left -= 1
@@ -70,7 +75,15 @@ class FaultPoint:
         if self.dies:
             self.on_death()
             raise Died
-        raise sqlite3.OperationalError("disk I/O error (made up)")
+        self._fail(*args)
+
+    def _fail(self, _connection: Any, cursor: Any = None, *_statement: Any) -> None:
+        """Fail as a disk does: SQLite gives the statement up, and rolls back the whole transaction if it wrote."""
+        if cursor is None:  # a commit
+            raise OperationalError("COMMIT", None, sqlite3.OperationalError("disk I/O error (made up)"))
+        once = iter((1,))
+        self._struck = cursor.connection
+        self._struck.set_progress_handler(lambda: next(once, 0), 1)
 
     @contextmanager
     def watching(self) -> Iterator[None]:

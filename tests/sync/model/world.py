@@ -255,14 +255,14 @@ class World:
 
     # What happens to several, or to a phone as a thing
 
-    def send_together(self, handsets: list[Handset], dies: int) -> None:
-        """Have several phones send, and the server get their calls at once."""
+    def send_together(self, handsets: list[Handset], point: int, *, dies: bool = True) -> None:
+        """Have several phones send, and the server get their calls at once; at a point it dies, or its disk fails."""
         pages = [(handset, self.page(handset)) for handset in handsets]
         self.network.plan = []
         begun = [self.phones.begin("send", phone=handset.name, page=page) for handset, page in pages]
         asks = self.phones.asked_by(begun)
-        if dies:
-            self.service.point.arm(dies, dies=True)
+        if point:
+            self.service.point.arm(point, dies=dies)
         for ask, answer in zip(asks, self.network.together(asks), strict=True):
             self.phones.reply(ask, answer)
         for number in begun:
