@@ -16,19 +16,18 @@ from fastapi import FastAPI
 
 from steadfoot.app import create_app
 from steadfoot.core import logs
-from steadfoot.core.clock import system_clock
 from steadfoot.core.database import Database
 from steadfoot.core.heads import BoundedHeads
 from steadfoot.core.production import weaknesses
 from steadfoot.core.settings import Settings
 from steadfoot.custody import service as custody
-from steadfoot.custody.nightly import each_night
-from steadfoot.installation.address import Lookout
-from steadfoot.installation.nightly import Nightly
+from steadfoot.custody.nightly import nightly as nights_work
+from steadfoot.installation.nightly import nightly as nightly_backup
 from steadfoot.migrations.upgrade import upgrade
 
 _log = logging.getLogger(__name__)
 _STOP_WITHIN_S = 30
+_HELPERS_END_WITHIN_S = 5
 _ONE_CORE = {"OPENBLAS_NUM_THREADS": "1"}
 
 
@@ -109,11 +108,12 @@ def _config(app: FastAPI, settings: Settings) -> uvicorn.Config:
 
 @contextmanager
 def _looked_after(app: FastAPI, settings: Settings) -> Iterator[None]:
-    """Make a backup a night, and look at the public address now and then, while the server runs."""
-    helpers: list[Nightly | Lookout] = [app.state.installation.lookout]
+    """Do each night's work and a backup, and look at the public address now and then, while the server runs."""
+    clock = app.state.clock
+    helpers = [app.state.installation.lookout, nights_work(app.state.database, settings.erasures(), clock)]
     if settings.backup_at != "off" and app.state.database.is_sqlite:
         at = time.fromisoformat(settings.backup_at)
-        helpers.append(Nightly(settings.backups(), at, app.state.clock))
+        helpers.append(nightly_backup(settings.backups(), at, clock))
     for helper in helpers:
         helper.start()
     try:
@@ -121,6 +121,8 @@ def _looked_after(app: FastAPI, settings: Settings) -> Iterator[None]:
     finally:
         for helper in helpers:
             helper.close()
+        for helper in helpers:
+            helper.join(_HELPERS_END_WITHIN_S)
 
 
 def serve(settings: Settings, database: Database) -> None:
@@ -130,6 +132,5 @@ def serve(settings: Settings, database: Database) -> None:
         _log.warning(sentence)
     app = create_app(settings, database)
     _set_aside_what_stays()
-    nightly = each_night(database, settings.erasures(), system_clock)
-    with _drawing_ahead(settings), _looked_after(app, settings), nightly:
+    with _drawing_ahead(settings), _looked_after(app, settings):
         _Server(_config(app, settings), app.state.pulse.close).run()

@@ -1,9 +1,7 @@
 """What is done each night: erasures whose time has come, the chains of the log, sessions nobody can use any more."""
 
 import logging
-import threading
-from collections.abc import Iterator, Sequence
-from contextlib import contextmanager
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from pathlib import Path
@@ -14,6 +12,7 @@ from steadfoot.audit.service import INSTALLATION, Act, Actor, ActorKind, Outcome
 from steadfoot.core.clock import Clock
 from steadfoot.core.database import Database
 from steadfoot.core.ids import uuid7
+from steadfoot.core.recurring import Recurring
 from steadfoot.custody import service
 from steadfoot.custody.erase import wipe
 from steadfoot.identity import service as identity
@@ -68,22 +67,6 @@ def until_next(now: datetime) -> float:
     return ((begins if begins > now else begins + timedelta(days=1)) - now).total_seconds()
 
 
-@contextmanager
-def each_night(database: Database, ledger: Path, clock: Clock) -> Iterator[None]:
-    """Have it done in a thread as long as the block lasts. A night that fails is told, and the next one comes."""
-    ended = threading.Event()
-
-    def work() -> None:
-        while not ended.wait(until_next(clock())):
-            try:
-                run(database, ledger, clock())
-            except Exception:  # noqa: BLE001  whatever it was, the server goes on
-                _log.exception("The night's work was not done")
-
-    thread = threading.Thread(target=work, name="nightly", daemon=True)
-    thread.start()
-    try:
-        yield
-    finally:
-        ended.set()
-        thread.join(timeout=5)
+def nightly(database: Database, ledger: Path, clock: Clock) -> Recurring:
+    """Answer what does it each night."""
+    return Recurring("the night's work", lambda: until_next(clock()), lambda: run(database, ledger, clock()))

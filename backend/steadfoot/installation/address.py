@@ -2,12 +2,12 @@
 
 import socket
 import ssl
-import threading
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from urllib.parse import urlsplit
 
 from steadfoot.core.clock import Clock
+from steadfoot.core.recurring import Recurring
 
 _TIMEOUT_S = 5.0
 _LOOK_EVERY_S = 6 * 3600.0
@@ -43,24 +43,16 @@ def look(url: str, at: datetime, context: ssl.SSLContext | None = None) -> Look:
     return Look(at, datetime.fromtimestamp(ssl.cert_time_to_seconds(until), UTC), "")
 
 
-class Lookout:
+class Lookout(Recurring):
     """Looks now and then while the server runs; ``last`` is None before the first look."""
 
     def __init__(self, url: str, clock: Clock) -> None:
+        super().__init__("lookout", self._next_s, self._look)
         self.last: Look | None = None
         self._url, self._clock = url, clock
-        self._end = threading.Event()
 
-    def start(self) -> None:
-        """Begin, once the server can be reached itself."""
-        threading.Thread(target=self._run, name="lookout", daemon=True).start()
+    def _next_s(self) -> float:
+        return _LOOK_EVERY_S if self.last else _FIRST_AFTER_S  # the server has to be reached itself first
 
-    def close(self) -> None:
-        """Look no more."""
-        self._end.set()
-
-    def _run(self) -> None:
-        wait_s = _FIRST_AFTER_S
-        while not self._end.wait(wait_s):
-            self.last = look(self._url, self._clock())
-            wait_s = _LOOK_EVERY_S
+    def _look(self) -> None:
+        self.last = look(self._url, self._clock())

@@ -1,14 +1,14 @@
-"""When the next backup is due, and the thread that has it made in a process of its own."""
+"""When the next backup is due, and what has it made in a process of its own."""
 
 import logging
 import subprocess
 import sys
-import threading
 from collections.abc import Callable
 from datetime import datetime, time, timedelta
 from pathlib import Path
 
 from steadfoot.core.clock import Clock
+from steadfoot.core.recurring import Recurring
 from steadfoot.installation import record
 
 _log = logging.getLogger(__name__)
@@ -36,25 +36,13 @@ def make_one() -> None:
         _log.error("The backup failed; the status page and last-backup.json say why.")
 
 
-class Nightly:
-    """Makes a backup a day until closed."""
+def nightly(folder: Path, at: time, clock: Clock, make: Callable[[], None] = make_one) -> Recurring:
+    """Answer what makes a backup a day. Half of one that is under way at the end counts for nothing."""
+    started = clock()
 
-    def __init__(self, folder: Path, at: time, clock: Clock, make: Callable[[], None] = make_one) -> None:
-        self._folder, self._at, self._clock, self._make = folder, at, clock, make
-        self._end = threading.Event()
-        self._thread = threading.Thread(target=self._run, name="nightly backup", daemon=True)
+    def look() -> None:
+        last = record.read(folder)
+        if clock() >= due_at(last.at if last else None, started, at):
+            make()
 
-    def start(self) -> None:
-        """Begin to look at the clock."""
-        self._thread.start()
-
-    def close(self) -> None:
-        """Make no further one; one under way is not waited for: half of it counts for nothing."""
-        self._end.set()
-
-    def _run(self) -> None:
-        started = self._clock()
-        while not self._end.wait(_LOOK_EVERY_S):
-            last = record.read(self._folder)
-            if self._clock() >= due_at(last.at if last else None, started, self._at):
-                self._make()
+    return Recurring("nightly backup", lambda: _LOOK_EVERY_S, look)

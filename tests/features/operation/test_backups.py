@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from steadfoot import backups
 from steadfoot.core.settings import Settings
 from steadfoot.installation import record
-from steadfoot.installation.nightly import Nightly, due_at
+from steadfoot.installation.nightly import due_at, nightly
 from steadfoot.installation.rotation import name_of, superseded
 from steadfoot.operations import NotPossible, restore
 from tests.builders import House
@@ -190,11 +190,28 @@ def test_the_server_has_one_made_when_it_is_due_and_not_again(tmp_path: Path, mo
         made.append(clock())
         record.write(tmp_path, record.BackupRecord(clock(), True, "x", 1, clock(), ""))
         if len(made) == 2:
-            nightly.close()
+            backups.close()
         clock.forward(hours=18, minutes=30 if len(made) == 1 else 0)
 
-    nightly = Nightly(tmp_path, NIGHT, clock, make)
-    nightly.start()
+    backups = nightly(tmp_path, NIGHT, clock, make)
+    backups.start()
     clock.forward(minutes=5)
-    nightly._thread.join(10)
+    backups.join(10)
     assert made == [START + timedelta(minutes=5), START + timedelta(minutes=5, hours=18, seconds=1800)]
+
+
+def test_a_backup_that_could_not_even_be_begun_is_tried_again(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("steadfoot.installation.nightly._LOOK_EVERY_S", 0.001)
+    clock, tries = StandingClock(START), []
+
+    def make() -> None:
+        tries.append(clock())
+        if len(tries) == 1:
+            raise OSError("no process to be had")
+        backups.close()
+
+    backups = nightly(tmp_path, NIGHT, clock, make)
+    backups.start()
+    clock.forward(minutes=5)
+    backups.join(10)
+    assert len(tries) == 2
