@@ -48,6 +48,8 @@ SENDING = {
             "tests/features/core/test_database_away.py::test_callers_are_told_to_try_again_and_the_phone_keeps_what_it_has",
             f"{_DISK}::test_a_disk_that_takes_nothing_is_said_nothing_is_acknowledged_and_later_everything_is_taken",
             f"{_DISK}::test_a_database_that_another_process_holds_is_waited_for_and_then_said_to_be_away",
+            f"{_DISK}::test_a_commit_that_fails_holds_up_nobody_who_comes_after",
+            f"{_DISK}::test_nothing_is_acknowledged_of_a_transaction_that_the_database_has_ended_by_itself",
         ),
     ),
     "4.5": Fault(
