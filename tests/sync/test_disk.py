@@ -2,13 +2,13 @@
 
 import sqlite3
 from collections.abc import Iterator
-from contextlib import closing, contextmanager, suppress
+from contextlib import closing, contextmanager
 from datetime import timedelta
 from pathlib import Path
 from typing import Any
 
 import pytest
-from sqlalchemy import event, text
+from sqlalchemy import event
 from sqlalchemy.exc import IntegrityError, OperationalError
 from sqlmodel import Session, select
 
@@ -22,6 +22,7 @@ from steadfoot.core.limits import Limiter
 from steadfoot.identity.tables import Client
 from tests.builders import House, Phone
 from tests.conftest import START
+from tests.sync.faulty import interrupt
 
 
 @contextmanager
@@ -111,33 +112,6 @@ def test_a_commit_that_fails_holds_up_nobody_who_comes_after(sqlite_house: House
         other.execute("BEGIN IMMEDIATE")  # the file is free
 
 
-def _interrupt(session: Session) -> None:
-    """End a transaction as SQLite does when a write meets a full disk, a fault of the disk, or an interrupt.
-
-    Raises:
-        OperationalError: always.
-    """
-    driver: Any = session.connection().connection.dbapi_connection
-    driver.set_progress_handler(lambda: 1, 1)
-    try:
-        session.execute(text("DELETE FROM due"))
-    finally:
-        driver.set_progress_handler(None, 1)
-
-
-def test_whoever_overlooks_that_the_database_has_ended_a_transaction_hears_of_it_at_the_commit(
-    sqlite_house: House,
-) -> None:
-    database: Database = sqlite_house.app.state.database
-
-    def overlook() -> None:
-        with database.write() as session, suppress(OperationalError):
-            _interrupt(session)
-
-    with pytest.raises(OperationalError, match="has ended the transaction"):
-        overlook()
-
-
 def test_nothing_is_acknowledged_of_a_transaction_that_the_database_has_ended_by_itself(
     sqlite_house: House, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -151,7 +125,7 @@ def test_nothing_is_acknowledged_of_a_transaction_that_the_database_has_ended_by
     def interrupted(session: Session, access: Any, *said: Any) -> Any:
         if access.device_id == phones[3].device_id:
             raise ValueError("nobody foresaw this")
-        _interrupt(session)
+        interrupt(session)
         return sync(session, access, *said)
 
     monkeypatch.setattr(service, "sync", interrupted)

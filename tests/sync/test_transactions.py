@@ -1,17 +1,20 @@
 """Transactions that keep what they say they keep, on both databases (T2, T3, T5, T8)."""
 
 import threading
+from contextlib import suppress
 
 import httpx
 import pytest
-from sqlalchemy import text
-from sqlmodel import select
+from sqlalchemy import text, update
+from sqlalchemy.exc import DBAPIError, OperationalError
+from sqlmodel import col, select
 
 from steadfoot.core.database import Database
 from steadfoot.core.ids import uuid7
 from steadfoot.identity import store
 from steadfoot.identity.tables import Client
 from tests.builders import API, House
+from tests.sync.faulty import spoil
 from tests.sync.live import listening
 
 THREADS, TIMES = 16, 40
@@ -40,6 +43,22 @@ def test_sixteen_threads_that_read_and_then_write_lose_no_update(house: House, d
     with database.read() as session:
         found = session.exec(select(Client).where(Client.id == client_id)).one()
         assert found.change_head == 2 + THREADS * TIMES  # two changes came with the client
+
+
+def test_whoever_overlooks_that_the_database_has_given_a_transaction_up_hears_of_it_at_the_commit(
+    house: House, database: Database
+) -> None:
+    client_id = house.new_client()
+
+    def overlook() -> None:
+        with database.write() as session:
+            session.exec(update(Client).where(col(Client.id) == client_id).values(note="never to be seen"))
+            with suppress(DBAPIError):
+                spoil(session, on_sqlite=database.is_sqlite)
+
+    with pytest.raises(OperationalError, match="given the transaction up"):
+        overlook()
+    assert house.get(f"/clients/{client_id}")["note"] == ""
 
 
 @pytest.mark.server

@@ -8,7 +8,6 @@ not its values, which would be somebody's health in a log.
 """
 
 import asyncio
-import sqlite3
 from collections.abc import AsyncIterator, Callable, Iterator, Sequence
 from contextlib import contextmanager
 from pathlib import Path
@@ -58,16 +57,19 @@ def _on_checkin(connection: Any, _record: Any) -> None:
 
 
 def _on_commit(connection: Connection) -> None:
-    """Let nobody take for committed what SQLite has rolled back by itself, as it does when a write meets a full disk.
+    """Let nobody take for committed what the database has given up by itself.
 
-    The driver's commit says nothing then; what was caught in between would be a promise without anything behind it.
+    SQLite rolls a transaction back when a write meets a full disk; PostgreSQL answers the commit of one that failed
+    with a rollback. Neither driver raises then: what was caught in between would be promised with nothing behind it.
 
     Raises:
         OperationalError: the transaction is gone.
     """
     driver: Any = connection.connection.dbapi_connection
-    if not driver.in_transaction:
-        raise OperationalError("COMMIT", None, sqlite3.OperationalError("the database has ended the transaction"))
+    on_sqlite = connection.dialect.name == "sqlite"
+    if not driver.in_transaction if on_sqlite else driver.info.transaction_status.name == "INERROR":
+        driver.rollback()  # SQLAlchemy takes a transaction for ended whose commit raised, and hands the connection on
+        raise OperationalError("COMMIT", None, RuntimeError("the database has given the transaction up"))
 
 
 def _begin_with(statement: str) -> Callable[[Any], None]:
@@ -88,7 +90,7 @@ def _sqlite_engine(url: str, begin: str) -> Engine:
 
 def _server_engine(url: str, pool_size: int) -> Engine:
     own = {} if "options" in make_url(url).query else {"options": _SERVER_LIMITS}
-    return create_engine(
+    engine = create_engine(
         url,
         connect_args=own,
         pool_size=pool_size,
@@ -97,6 +99,8 @@ def _server_engine(url: str, pool_size: int) -> Engine:
         pool_timeout=5,
         hide_parameters=True,
     )
+    event.listen(engine, "commit", _on_commit)
+    return engine
 
 
 class Turns:
