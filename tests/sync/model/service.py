@@ -5,7 +5,7 @@ import json
 import shutil
 import sqlite3
 from collections.abc import Callable, Iterator
-from contextlib import closing, contextmanager
+from contextlib import closing, contextmanager, suppress
 from dataclasses import dataclass
 from pathlib import Path
 from random import Random
@@ -63,9 +63,10 @@ class FaultPoint:
 
     def passed(self, *args: Any) -> None:
         """Count one point."""
-        if self._struck is not None:
-            self._struck.set_progress_handler(None, 0)
-            self._struck = None
+        struck, self._struck = self._struck, None
+        if struck is not None:
+            with suppress(sqlite3.ProgrammingError):  # closed meanwhile
+                struck.set_progress_handler(None, 0)
         if self.left is None:
             return
         self.left -= 1
