@@ -126,10 +126,11 @@ class World:
     def record(self, handset: Handset, page: int, entries: list[Entry], **more: Any) -> None:
         """Enter something; what comes of it is what the page says, or nobody knows."""
         self.entered |= {(handset.person, one["kind"], plain(one["body"])) for one in entries}
-        before = len(self.stored(handset)["events"])
-        self._recording = True
+        self._recording = True  # also while it is counted: what a page had begun to send is answered meanwhile
         try:
+            before = len(self.stored(handset)["events"])
             stored = self.phones.call("record", phone=handset.name, page=page, entries=entries, **more)
+            assert len(self.stored(handset)["events"]) == before + len(entries), "not written just once"
         except Failed as failed:
             if failed.name not in _NOT_SAVED:
                 raise
@@ -138,7 +139,6 @@ class World:
             return
         finally:
             self._recording = False
-        assert len(self.stored(handset)["events"]) == before + len(entries), "not written just once"
         for event in stored:
             self.entries.setdefault(event["id"], []).append(content_of(handset.person, event))
         handset.told |= {event["id"] for event in stored}
