@@ -54,6 +54,8 @@ const en = {
   tookTheirDraft: 'This is now the draft of {name}.',
   theirVersionTitle: 'Version {number} was published by {name} after you began',
   theirVersionText: 'Compare the two before you publish. Your draft is untouched.',
+  newerTitle: 'Version {number} was published by {name} meanwhile',
+  newerShow: 'Show version {number}',
   compare: 'Compare the two',
   compareTitle: 'Your draft beside version {number}',
   compareText: '{name} published version {number} on {at}, after your draft was begun. Choose which one to go on from; undo leads back to the other.',
