@@ -3,6 +3,7 @@ import { normalizeCode, NotSaved, PairingFailed, PhoneFull } from '../../../outb
 import { Button } from '../../../shared/form/Button';
 import { Field } from '../../../shared/form/Field';
 import { t } from '../../words';
+import { linkCode } from './pending';
 
 /** Why pairing did not work, in words that say what to do. */
 export function failureWords(error: unknown): string {
@@ -22,14 +23,15 @@ async function fromClipboard(): Promise<{ text: string } | { problem: string }> 
 }
 
 interface CodeFormProps {
-  initial: string;
+  /** Out of the link that opened the app: there is nothing to type. */
+  link: string | null;
   /** Rejects with what went wrong. */
   onCode: (code: string) => Promise<void>;
 }
 
 /** A code typed, pasted, or out of the link that opened the app. */
-export function CodeForm({ initial, onCode }: CodeFormProps) {
-  const [typed, setTyped] = useState(initial);
+export function CodeForm({ link, onCode }: CodeFormProps) {
+  const [typed, setTyped] = useState(link ?? '');
   const [problem, setProblem] = useState<string | null>(null);
   const [asking, setAsking] = useState(false);
   const send = async () => {
@@ -48,10 +50,11 @@ export function CodeForm({ initial, onCode }: CodeFormProps) {
   };
   return (
     <form class="code-form" onSubmit={(event) => { event.preventDefault(); void send(); }}>
-      <Field label={t('codeLabel')} hint={t('codeHint')} value={typed} error={problem} autoComplete="one-time-code" onInput={setTyped} />
-      <div class="row">
-        <Button onClick={() => void paste()}>{t('paste')}</Button>
+      {link ? <p class="trouble" role="alert">{problem}</p> : <Field label={t('codeLabel')} hint={t('codeHint')} value={typed} error={problem} autoComplete="one-time-code" onInput={setTyped} />}
+      <div class={link ? 'stack' : 'row'}>
+        {!link && <Button onClick={() => void paste()}>{t('paste')}</Button>}
         <Button kind="main" type="submit">{t('askPractice')}</Button>
+        {link && <Button kind="quiet" onClick={() => (linkCode.value = null)}>{t('linkOther')}</Button>}
       </div>
       <p class="note" role="status">{asking && t('asking')}</p>
     </form>
