@@ -8,7 +8,7 @@ from playwright.sync_api import Browser, Page, expect
 
 from tests.e2e.conftest import PHONE, Server
 from tests.e2e.looking import faults
-from tests.e2e.test_main_job import SLOW_MS, pairing_link
+from tests.e2e.test_main_job import SLOW_MS, pair, pairing_link, write_program
 
 pytestmark = pytest.mark.browser
 TARGET_PX = 48
@@ -79,3 +79,18 @@ def test_whoever_began_to_pair_anew_can_leave_it(phone: Page, server: Server) ->
     expect(phone.get_by_text("Nothing was paired.", exact=False)).to_be_visible()
     phone.go_back()
     expect(phone.get_by_role("heading", name="Ines Calloway")).to_be_visible()
+
+
+def test_a_first_session_says_what_a_stone_is_and_shows_the_question_that_is_open(phone: Page, server: Server) -> None:
+    pair(phone, pairing_link(server, write_program(server)))
+    how = phone.get_by_text("Each stone is one set.", exact=False)
+    expect(how).to_be_visible()
+    assert faults(phone, TARGET_PX) == []
+    phone.locator("button.stone.next").click()
+    expect(how).to_have_count(0)
+    phone.get_by_role("button", name="Finish here for today").click()
+    phone.set_viewport_size({"width": 360, "height": 420})  # the keyboard takes the rest
+    phone.get_by_label("A line to Maren").fill("Went well.")
+    phone.get_by_role("button", name="Finish", exact=True).click()
+    expect(phone.get_by_text("Please choose a number from 0 to 10.")).to_be_in_viewport()
+    expect(phone.get_by_role("radio", name="0", exact=True)).to_be_focused()

@@ -9,7 +9,7 @@ import { t } from '../words';
 import { CodeForm, failureWords } from './pair/CodeForm';
 import { isIos } from './pair/install';
 import { InstallHint, SharedWalk, StorageTrouble, WhatItIs } from './pair/parts';
-import { accept, ask, linkCode, pairAnew, pairingAnew, pending, putAway } from './pair/pending';
+import { accept, linkCode, pairAnew, pairingAnew, pending, putAway } from './pair/pending';
 
 const who = ({ client_name, practice_name, practitioner_name }: Device) => ({ client: client_name, practice: practice_name, practitioner: practitioner_name });
 
@@ -27,7 +27,7 @@ export function Welcome() {
       <Gone />
       {isIos() && <InstallHint />}
       <div class="stack"><p>{t(link ? 'linkText' : 'welcomeText')}</p>{link && <p>{t('linkNext')}</p>}</div>
-      <CodeForm key={link} link={link} onCode={ask} />
+      <CodeForm key={link} link={link} />
       <StorageTrouble />
       {!isIos() && <InstallHint />}
       <WhatItIs />

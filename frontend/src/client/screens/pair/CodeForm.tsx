@@ -3,7 +3,7 @@ import { normalizeCode, NotSaved, PairingFailed, PhoneFull } from '../../../outb
 import { Button } from '../../../shared/form/Button';
 import { Field } from '../../../shared/form/Field';
 import { t } from '../../words';
-import { linkCode } from './pending';
+import { ask, linkCode } from './pending';
 
 /** Why pairing did not work, in words that say what to do. */
 export function failureWords(error: unknown): string {
@@ -22,15 +22,8 @@ async function fromClipboard(): Promise<{ text: string } | { problem: string }> 
   }
 }
 
-interface CodeFormProps {
-  /** Out of the link that opened the app: there is nothing to type. */
-  link: string | null;
-  /** Rejects with what went wrong. */
-  onCode: (code: string) => Promise<void>;
-}
-
-/** A code typed, pasted, or out of the link that opened the app. */
-export function CodeForm({ link, onCode }: CodeFormProps) {
+/** A code typed, pasted, or out of the link that opened the app: then there is nothing to type. */
+export function CodeForm({ link }: { link: string | null }) {
   const [typed, setTyped] = useState(link ?? '');
   const [problem, setProblem] = useState<string | null>(null);
   const [asking, setAsking] = useState(false);
@@ -40,7 +33,7 @@ export function CodeForm({ link, onCode }: CodeFormProps) {
     if (!code) return setProblem(t('codeNotACode'));
     setAsking(true);
     setProblem(null);
-    await onCode(code).catch((error: unknown) => setProblem(failureWords(error)));
+    await ask(code).catch((error: unknown) => setProblem(failureWords(error)));
     setAsking(false);
   };
   const paste = async () => {

@@ -1,8 +1,20 @@
 import type { Kit } from '../../parts/Later';
 import { wordsOf } from '../me/ownWords';
 
-/** How it comes to the home screen of an iPhone, and how a link's code gets there: the link itself never opens that app. */
-export default function Iphone(kit: Kit) {
+/** How the app comes to the home screen. */
+export default function HomeScreen(kit: Kit) {
+  const { Button, h } = kit;
+  const w = wordsOf(kit.language.value);
+  if (kit.isIos()) return h(Iphone, kit);
+  const offer = kit.installOffer.value;
+  return h('section', { class: 'block' },
+    h('h2', null, w.homeTitle),
+    h('p', null, w.homeText),
+    offer && h(Button, { small: true, onClick: () => void offer.prompt(), children: w.homeNow }));
+}
+
+/** There the link of an invitation never opens the home-screen app: its code is taken along. */
+function Iphone(kit: Kit) {
   const { Button, h } = kit;
   const [copied, setCopied] = kit.useState(false);
   const w = wordsOf(kit.language.value);
@@ -10,7 +22,7 @@ export default function Iphone(kit: Kit) {
   // Refused, it is copied by hand: it stands there.
   const copy = () => void navigator.clipboard.writeText(code ?? '').then(() => setCopied(true), () => undefined);
   return h('section', { class: 'sheet' },
-    h('h2', null, kit.device.value ? w.iosTitle : w.iosFirst),
+    h('h2', null, kit.device.value ? w.homeTitle : w.iosFirst),
     h('p', null, code ? w.iosLink : w.iosText),
     code && h('p', null, h('b', null, code.replace(/(.{4})(?=.)/g, '$1-'))),
     code && h(Button, { small: true, onClick: copy, children: w.iosCopy }),
