@@ -1,18 +1,22 @@
 """The program editor in a real browser: by keyboard, beside a colleague, without a network."""
 
 import re
+from dataclasses import replace
 from datetime import date, datetime
 from typing import Any
 
+import httpx
 import pytest
 from playwright.sync_api import BrowserContext, Page, expect
 
 from tests.builders import circuit, content, step_down
 from tests.e2e.conftest import PASSWORD, Server
+from tests.e2e.looking import faults
 from tests.e2e.test_main_job import ZONE
 
 pytestmark = pytest.mark.browser
 SOON_MS = 12_000
+TARGET_PX = 44
 KIT = ["step", "stairs", "rail", "wall", "mat", "chair", "band", "pack", "dumbbell", "towel"]
 _NAME_OF_FOCUS = """() => {
   const one = document.activeElement;
@@ -35,6 +39,15 @@ def fill_sign_in(page: Page, server: Server) -> None:
     page.get_by_label("Email").fill(server.email)
     page.get_by_label("Password", exact=True).fill(PASSWORD)
     page.get_by_role("button", name="Sign in", exact=True).click()
+
+
+def reader_of(server: Server) -> Server:
+    """Have somebody join the practice who may only read; answer it with their address."""
+    body = {"email": f"lia.{server.email}", "display_name": "Lia Fenn", "role": "read_only"}
+    code = server.call("POST", "/practice/invitations", body)["url"].partition("#join=")[2]
+    joining = {"code": code, "display_name": "Lia Fenn", "password": PASSWORD}
+    httpx.post(f"{server.address}/api/v1/practice/people", json=joining, timeout=20).raise_for_status()
+    return replace(server, email=body["email"])
 
 
 def new_client(server: Server, name: str = "Emil Tarrow", **more: Any) -> str:
@@ -173,6 +186,26 @@ def test_one_may_go_on_with_ones_own_on_top_of_a_colleagues(page: Page, server: 
     expect(page.get_by_role("status").filter(has_text="1 change against version 2")).to_be_visible()
     send(page, 3)
     expect(page.get_by_text("Version 3 published.")).to_be_visible()
+
+
+def test_who_only_reads_is_offered_each_newer_version_where_they_look(desk: BrowserContext, server: Server) -> None:
+    client_id = new_client(server)
+    page = open_desk(desk, reader_of(server))
+    written: list[str] = []
+    page.on("request", lambda one: None if one.method in ("GET", "POST") else written.append(one.url))
+    open_program(page, server, client_id)
+    expect(page.get_by_text("There is no program yet.")).to_be_visible()
+    for number, most in enumerate((12, 14), start=1):
+        publish(server, client_id, reps_high=most)
+        news = page.get_by_role("status").filter(has_text=f"Version {number} was published by Maren Brandvold")
+        expect(news).to_be_visible()
+        assert faults(page, TARGET_PX) == []
+        page.get_by_role("button", name=f"Show version {number}").click()
+        heading = page.get_by_role("heading", level=1, name=f"Emil Tarrow, program version {number}", exact=True)
+        expect(heading).to_be_focused()
+        expect(news).to_be_hidden()
+        expect(page.get_by_text(f"8 to {most}").first).to_be_visible()
+    assert written == []
 
 
 def test_missing_kit_is_explained_and_mended_or_noted_and_either_taken_back(page: Page, server: Server) -> None:

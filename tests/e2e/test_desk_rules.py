@@ -5,10 +5,10 @@ from collections.abc import Iterator
 from typing import Any
 
 import pytest
-from playwright.sync_api import BrowserContext, Locator, Page, expect
+from playwright.sync_api import BrowserContext, Locator, Page, Route, expect
 
 from tests.e2e.conftest import Demo, Server, running_demo
-from tests.e2e.looking import faults
+from tests.e2e.looking import faults, violations
 from tests.e2e.test_desk_program import SOON_MS, new_client, open_desk, plan
 
 pytestmark = pytest.mark.browser
@@ -70,6 +70,35 @@ def to_decide(caseload: Page, name: str, clicks: Clicks) -> Locator:
     part = caseload.locator("section.suggestions")
     expect(part.get_by_role("button", name=re.compile("^Accept")).first).to_be_visible()
     return part
+
+
+def test_a_press_while_the_suggestions_are_fetched_again_waits_visibly(caseload: Page, busy: Demo) -> None:
+    part = to_decide(caseload, ready_person(busy)["display_name"], Clicks())
+    part.get_by_role("button", name=re.compile("^Decline")).first.click()
+    part.get_by_label("Why not").fill("First the trip on Saturday.")
+    sent: list[str | None] = []
+    fetched: list[Route] = []
+
+    def refuse(route: Route) -> None:
+        sent.append(route.request.post_data)
+        route.fulfill(status=412, json={"title": "Stale", "status": 412, "code": "stale"})
+
+    caseload.route("**/progressions", refuse)
+    caseload.route("**/suggestions", lambda route: fetched.append(route))
+    caseload.route("**/overview", lambda route: None)  # the rest of the page answers late, and nobody waits for it
+    decline = part.get_by_role("button", name="Decline with this reason")
+    decline.click()
+    expect(part.get_by_text("Fetching the suggestions again")).to_be_visible()
+    expect(decline).to_be_disabled()
+    expect(decline).to_be_focused()
+    expect(part.get_by_text("the suggestions were fetched again")).to_be_hidden()
+    assert violations(caseload) == []
+    fetched.pop().continue_()
+    expect(part.get_by_text("the suggestions were fetched again")).to_be_visible()
+    with caseload.expect_response("**/progressions"):
+        decline.click()
+    assert len(sent) == 2
+    assert "First the trip on Saturday." in (sent[1] or "")
 
 
 def test_several_changes_are_published_as_one_version(caseload: Page, busy: Demo) -> None:

@@ -84,8 +84,8 @@ def withdraw(session: Session, access: PractitionerAccess, invitation_id: str, n
     raise not_found("invitation")
 
 
-def invitation_of(session: Session, code: str, now: datetime) -> ColleagueInvitation:
-    """Answer the invitation that a link's code belongs to.
+def invitation_of(session: Session, code: str, now: datetime) -> tuple[ColleagueInvitation, Practitioner | None]:
+    """Answer the invitation that a link's code belongs to, and who comes back by it.
 
     Raises:
         NotFound: wrong, used up, withdrawn or expired; the answer is the same for each.
@@ -93,8 +93,7 @@ def invitation_of(session: Session, code: str, now: datetime) -> ColleagueInvita
     found = store.colleague_invitation(session, digest_of(normal_code(code)), now)
     if found is None:
         raise link_not_valid()
-    _returning(session, found)
-    return found
+    return found, _returning(session, found)
 
 
 def _returning(session: Session, invitation: ColleagueInvitation) -> Practitioner | None:
@@ -111,9 +110,13 @@ def _returning(session: Session, invitation: ColleagueInvitation) -> Practitione
     return person
 
 
-def welcome_of(session: Session, invitation: ColleagueInvitation) -> Welcome:
-    """Answer what whoever opens a link is shown."""
-    person = _returning(session, invitation)
+def welcome_of(session: Session, code: str, now: datetime) -> Welcome:
+    """Answer what whoever opens a link is shown.
+
+    Raises:
+        NotFound: the link does not work.
+    """
+    invitation, person = invitation_of(session, code, now)
     return Welcome(
         practice_name=store.practice(session, invitation.practice_id).name,
         email=invitation.email,

@@ -114,8 +114,7 @@ def patch_security(body: PracticeSecurity, access: ByConfirmed, session: WriteSe
 @router.post("/practice/welcomes", operation_id="readWelcome")
 def post_welcome(body: JoinCodeBody, session: ReadSession, at: Now) -> Welcome:
     """Whose practice a colleague's link leads to; the link stays good. Posted, so that no log has its code."""
-    found = people.invitation_of(session, body.code, at)
-    return people.welcome_of(session, found)
+    return people.welcome_of(session, body.code, at)
 
 
 @dataclass(frozen=True)
@@ -126,7 +125,7 @@ class _Joining:
 
 def _joining(body: JoinBody, session: ReadSession, at: Now) -> _Joining:
     """Hash the password before the writer's turn begins, and only for a link that works."""
-    found = people.invitation_of(session, body.code, at)
+    found, _ = people.invitation_of(session, body.code, at)
     practice = store.practice(session, found.practice_id)
     return _Joining(found, passwords.hashed(body.password, practice.name, body.display_name, found.email))
 

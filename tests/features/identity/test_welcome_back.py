@@ -1,7 +1,7 @@
 """A colleague who lost password and second factor: an owner's link lets them in again, once."""
 
 import pytest
-from sqlalchemy import text
+from sqlalchemy import event, text
 
 from steadfoot.core.database import Database
 from tests.authenticator import Authenticator
@@ -55,6 +55,17 @@ def test_whoever_lost_everything_chooses_a_new_password_by_a_link_that_works_onc
     assert (_sign_in(house, FRESH), _sign_in(house, PASSWORD)) == (200, 401)
     told = sorted((one["display_name"], one["role"]) for one in house.get("/practice/people")["items"])
     assert told == [("Lia Fenn", "read_only"), ("Maren Brandvold", "owner")]  # no third, and no other name or role
+
+
+def test_the_link_and_whose_it_is_are_looked_up_once(house: House, lia: House, database: Database) -> None:
+    code = _link(house, lia)
+    asked: list[str] = []
+    event.listen(database.reader, "before_cursor_execute", lambda *told: asked.append(told[2]))
+    visitor(house.app).post(f"{API}/practice/welcomes", json={"code": code})
+    assert [
+        sum(f"FROM {table} " in one.replace("\n", " ") for one in asked)
+        for table in ("practitioner", "colleague_invitation")
+    ] == [1, 1]
 
 
 def test_the_link_takes_away_at_once_what_may_be_in_strange_hands(house: House, lia: House, database: Database) -> None:

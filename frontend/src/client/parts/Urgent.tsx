@@ -1,6 +1,6 @@
-import { practice } from '../../outbox';
 import { Link } from '../../shared/router';
 import { t } from '../words';
+import { emergencyText } from './practiceWords';
 
 /** Above everything wherever pain or symptoms are entered. */
 export function RedFlags() {
@@ -13,7 +13,7 @@ export function RedFlags() {
 
 /** What the practice says about emergencies, in its own words. */
 export function EmergencyText() {
-  const text = practice.value?.emergency_text;
+  const text = emergencyText();
   return text ? <p class="urgent"><b>{t('emergencyFrom')}</b> {text}</p> : null;
 }
 

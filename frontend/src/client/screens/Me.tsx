@@ -11,7 +11,7 @@ import { t } from '../words';
 import { HealthUnderMe } from './health/Offer';
 import { Looks } from './me/Looks';
 import { OnThisPhone } from './me/OnThisPhone';
-import { NewCode, Remove } from './me/Remove';
+import { Remove } from './me/Remove';
 import { InstallHint, WhatItIs } from './pair/parts';
 
 /** Somebody stands among the stones of today: not the moment to load the app again. */
@@ -50,7 +50,6 @@ export function Me() {
       <WhatItIs />
       <ThisApp />
       <Later load={() => import('./me/myData')} />
-      <NewCode />
       <Remove />
     </Screen>
   );

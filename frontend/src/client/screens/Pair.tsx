@@ -9,24 +9,25 @@ import { t } from '../words';
 import { CodeForm, failureWords } from './pair/CodeForm';
 import { isIos } from './pair/install';
 import { InstallHint, SharedWalk, StorageTrouble, WhatItIs } from './pair/parts';
-import { accept, ask, linkCode, pairingAnew, pending, putAway } from './pair/pending';
+import { accept, linkCode, pairAnew, pairingAnew, pending, putAway } from './pair/pending';
 
 const who = ({ client_name, practice_name, practitioner_name }: Device) => ({ client: client_name, practice: practice_name, practitioner: practitioner_name });
 
 /** The first page of a phone without a practice, and of one that shall be paired anew. */
 export function Welcome() {
   const known = device.value;
+  const link = linkCode.value;
   const [declined, setDeclined] = useState(false);
   if (pending.value) return <Confirm fresh={pending.value} onDeclined={() => setDeclined(true)} />;
   if (known && !pairingAnew.value) return <Already known={known} />;
   return (
-    <Screen title={t('welcomeTitle')} where={known ? <BackLink to="/me">{t('me')}</BackLink> : undefined}>
+    <Screen title={t(link ? 'linkTitle' : 'welcomeTitle')} where={known ? <BackLink to="/me">{t('me')}</BackLink> : undefined}>
       <p role="status">{declined && t('pairDeclined')}</p>
       <SharedWalk />
       <Gone />
-      <p>{t('welcomeText')}</p>
       {isIos() && <InstallHint />}
-      <CodeForm key={linkCode.value} initial={linkCode.value ?? ''} onCode={ask} />
+      <div class="stack"><p>{t(link ? 'linkText' : 'welcomeText')}</p>{link && <p>{t('linkNext')}</p>}</div>
+      <CodeForm key={link} link={link} />
       <StorageTrouble />
       {!isIos() && <InstallHint />}
       <WhatItIs />
@@ -77,7 +78,7 @@ function Already({ known }: { known: Device }) {
   return (
     <Screen
       title={t('alreadyTitle')}
-      foot={<div class="stack"><Button kind="main" wide onClick={() => void keep()}>{t('alreadyKeep')}</Button><Button wide onClick={() => (pairingAnew.value = true)}>{t('alreadyGo')}</Button></div>}
+      foot={<div class="stack"><Button kind="main" wide onClick={() => void keep()}>{t('alreadyKeep')}</Button><Button wide onClick={pairAnew}>{t('alreadyGo')}</Button></div>}
     >
       <p>{t('alreadyText', who(known))}</p>
       <p>{t('alreadyOther', who(known))}</p>
@@ -89,7 +90,7 @@ function Already({ known }: { known: Device }) {
 const Refused = () => (
   <Screen title={t('removedTitle')}>
     <p role="status">{t('strangerText')}</p>
-    <div class="block"><Button kind="main" wide onClick={() => (pairingAnew.value = true)}>{t('alreadyGo')}</Button></div>
+    <div class="block"><Button kind="main" wide onClick={pairAnew}>{t('alreadyGo')}</Button></div>
     <WhatItIs />
   </Screen>
 );

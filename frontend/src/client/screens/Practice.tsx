@@ -1,4 +1,4 @@
-import { draftKey, events, isReceived, practice, record } from '../../outbox';
+import { draftKey, events, isReceived, record } from '../../outbox';
 import { standing } from '../../outbox/fold';
 import { dayAndMonth } from '../../shared/dates';
 import { Button } from '../../shared/form/Button';
@@ -7,6 +7,7 @@ import { Link } from '../../shared/router';
 import { useState } from 'preact/hooks';
 import { Trouble } from '../parts/Kept';
 import { Screen } from '../parts/Screen';
+import { replyTime } from '../parts/practiceWords';
 import { EmergencyText } from '../parts/Urgent';
 import { useDraft } from '../parts/useDraft';
 import { firstName, practiceName, practitioner, versions, whenWords } from '../phone';
@@ -98,7 +99,7 @@ const WhoToCall = () => (
   <section class="block">
     <h2>{t('callWho')}</h2>
     <EmergencyText />
-    <p class="note">{practice.value?.reply_time_text} {t('notEmergency')}</p>
+    <p class="note">{replyTime()} {t('notEmergency')}</p>
     <Link class="tap" to="/stop">{t('signsLink')}</Link>
   </section>
 );

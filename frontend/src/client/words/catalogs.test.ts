@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Catalog, Entry } from '../../shared/words/mechanism';
 import { SYMPTOMS } from '../care/symptoms';
+import { de as own } from '../screens/me/ownWords';
 import de from './de';
 import en from './en';
 
@@ -36,6 +37,11 @@ describe('the phone app in two languages', () => {
         expect([key, longest <= 18]).toEqual([key, true]);
       }
     }
+  });
+  it('speaks to one person in German, and never formally', () => {
+    const formal = /\bIhr(e[mnrs]?)?\b|\bIhnen\b|\b\p{L}+en Sie\b|\bSie (haben|können|wollen|sagen)\b/u;
+    const all = [...keys.flatMap((key) => forms(german[key]!)), ...Object.values(own)];
+    expect(all.filter((text) => formal.test(text))).toEqual([]);
   });
   it('has words for every sign to stop for, and says everywhere that it calls nobody', () => {
     for (const symptom of Object.keys(SYMPTOMS)) expect(keys).toContain(`symptom_${symptom}`);

@@ -86,8 +86,11 @@ export function useResource<T>(path: string, about: string | null = null): Loade
 const watched = () => [...known.values()].filter((resource) => resource.watchers > 0);
 export const refreshAll = (): void => watched().forEach((resource) => void refresh(resource));
 const concerned = (client: string) => watched().filter(({ about }) => about === null || about === client);
-/** Something was done here about one client: what is about them, and what is about many. */
-export const refreshAbout = (client: string): Promise<void[]> => Promise.all(concerned(client).map(refresh));
+/** Something was done here about one client: what is about them, and what is about many. Ends with `path` where the rest need not be waited for. */
+export async function refreshAbout(client: string, path?: string): Promise<void> {
+  const running = concerned(client).map((one) => [one.path, refresh(one)] as const);
+  await Promise.all(running.filter(([which]) => path === undefined || which === path).map(([, done]) => done));
+}
 /** The server's word about one client: what is about them at once, what is about many together with the words that follow. */
 export const hearAbout = (client: string): void => concerned(client).forEach((one) => (one.about ? void refresh(one) : hear(one)));
 

@@ -10,6 +10,7 @@ import { Compare } from './Compare';
 import type { Editor } from './editor';
 import { failureWords } from './failure';
 import { loadEditor } from './load';
+import { News } from './News';
 import { Start } from './Start';
 import { e } from './words';
 import { Workbench } from './Workbench';
@@ -47,6 +48,7 @@ function Nothing({ editor }: { editor: Editor }) {
   return (
     <>
       <h1>{editor.client.value.display_name}</h1>
+      <News editor={editor} />
       <p>{t('programNone')}</p>
     </>
   );

@@ -68,7 +68,7 @@ function Ready({ editor, onClose }: { editor: Editor; onClose: () => void }) {
       <div role="alert">{outcome?.kind === 'failed' && <p class="error">{failureWords(outcome.failure)} {needsClearance(outcome) && <ToClearance client={id} />}</p>}</div>
       <p role="status">{busy ? e('publishing') : ''}</p>
       <div class="foot">
-        <Button kind="main" type="submit">{e('publish', { number: editor.nextNumber.value })}</Button>
+        <Button kind="main" type="submit" busy={busy}>{e('publish', { number: editor.nextNumber.value })}</Button>
         <Button onClick={onClose}>{e('cancel')}</Button>
       </div>
     </Form>

@@ -1,5 +1,4 @@
-import { fullDate, isLocalDate } from '../../shared/dates';
-import { Shown } from '../form/Shown';
+import { Shown, ShownDay } from '../form/Shown';
 import { Area, Input } from '../form/bare';
 import { useMay } from '../rights/Needs';
 import { TITLE_LETTERS_MAX } from './limits';
@@ -47,7 +46,7 @@ interface DateBoxProps {
 
 /** A calendar day; an empty or half-typed one changes nothing and leaves the last whole one in force. */
 export function DateBox({ id, label, hint, value, required, onChange }: DateBoxProps) {
-  if (!useMay()) return <Shown label={label} value={isLocalDate(value) ? fullDate(value) : value} />;
+  if (!useMay()) return <ShownDay label={label} value={value} />;
   return (
     <div class="field">
       <label for={id}>{label}</label>

@@ -34,6 +34,8 @@ interface Start {
   store: UnsentStore;
 }
 
+const firstShown = (content: ProgramContent | null, today: LocalDate): Choice => ({ day: content ? (firstFrom(content, today)?.planned_id ?? null) : null, session: null });
+
 export class Editor {
   readonly client: Signal<Client>;
   readonly library: Library;
@@ -58,7 +60,7 @@ export class Editor {
     this.history = signal(begin(content));
     this.keeper = new Keeper(client.id, store, draft?.etag ?? null, draft?.at ?? null);
     this.checker = new Checker(client.id);
-    this.choice = signal({ day: content ? (firstFrom(content, today)?.planned_id ?? null) : null, session: null });
+    this.choice = signal(firstShown(content, today));
   }
 
   readonly content = computed(() => this.history.value.present);
@@ -140,6 +142,13 @@ export class Editor {
     this.keeper.published();
     if (this.content.peek() === sent) this.history.value = { ...this.history.peek(), present: version.content, open: null };
     else this.keepNow();
+  }
+
+  /** A newer version instead of what is shown, for whoever only reads it: nothing of theirs is lost, and nothing to be taken back. */
+  show(version: Version): void {
+    this.base.value = version;
+    this.history.value = begin(version.content);
+    if (this.choice.peek().day === null) this.choice.value = firstShown(version.content, this.today);
   }
 
   /** Go on from a colleague's version: with one's own content on top of it, or with theirs. Either way undo leads back. */

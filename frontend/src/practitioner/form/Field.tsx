@@ -1,14 +1,13 @@
 import type { ComponentProps } from 'preact';
-import { fullDate, isLocalDate } from '../../shared/dates';
 import { Field as AnyField, Select as AnySelect } from '../../shared/form/Field';
 import { useMay } from '../rights/Needs';
-import { Shown } from './Shown';
+import { Shown, ShownDay } from './Shown';
 
 /** One labelled field; for whoever may not change it, what stands in it. */
 export function Field(props: ComponentProps<typeof AnyField>) {
   const { label, value, unit, type } = props;
   if (useMay()) return <AnyField {...props} />;
-  return <Shown label={label} value={type === 'date' && isLocalDate(value) ? fullDate(value) : value} unit={unit} />;
+  return type === 'date' ? <ShownDay label={label} value={value} /> : <Shown label={label} value={value} unit={unit} />;
 }
 
 type SelectProps<V extends string> = Parameters<typeof AnySelect<V>>[0];

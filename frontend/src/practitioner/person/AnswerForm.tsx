@@ -43,7 +43,7 @@ const Note = ({ flag, note, missing }: Answering) => (
 
 /** The words of an answer that has some, and the button that gives it. */
 function Words({ answering, action, onClose }: { answering: Answering; action: Action; onClose: () => void }) {
-  const { flag, note, message, missing, give } = answering;
+  const { flag, note, message, missing, busy, give } = answering;
   const isNote = action === 'close' || action === 'clear';
   const first = isNote ? 'note' : 'message';
   useEffect(() => document.getElementsByName(`${first}.${flag.id}`)[0]?.focus(), [action]);
@@ -53,7 +53,7 @@ function Words({ answering, action, onClose }: { answering: Answering; action: A
         ? <Field label={t(action === 'clear' ? 'clearWhat' : 'closeWhy')} hint={t(action === 'clear' ? 'clearWhatHint' : 'closeWhyHint')} name={`note.${flag.id}`} value={note.value} onInput={(text) => (note.value = text)} error={missing.note} />
         : <Field multiline label={t('messageToClient')} hint={t('messageToClientHint')} name={`message.${flag.id}`} value={message.value} onInput={(text) => (message.value = text)} error={missing.message} />}
       {!isNote && <Note {...answering} />}
-      <div class="answers"><Button small kind="main" type="submit">{giveWords(action, flag.rule)}</Button> <Button small kind="quiet" onClick={onClose}>{t('cancel')}</Button></div>
+      <div class="answers"><Button small kind="main" type="submit" busy={busy}>{giveWords(action, flag.rule)}</Button> <Button small kind="quiet" onClick={onClose}>{t('cancel')}</Button></div>
     </Form>
   );
 }
@@ -85,7 +85,7 @@ export function AnswerForm(props: Props) {
       <Suggestion {...flag} />
       <Doing><div class="answers">
         {orderedAnswers(flag).map((action, i) => (
-          <Button key={action} small kind={kindOf(action, i)} {...(takesWords(action) && { 'aria-expanded': opened === action })} onClick={() => press(action)}>{answerWords(action, flag.rule)}</Button>
+          <Button key={action} small busy={answering.busy && !takesWords(action)} kind={kindOf(action, i)} {...(takesWords(action) && { 'aria-expanded': opened === action })} onClick={() => press(action)}>{answerWords(action, flag.rule)}</Button>
         ))}
         {!opened && <Button small kind="quiet" aria-expanded={noting} onClick={() => setNoting(!noting)}>{t('noteAdd')}</Button>}
       </div></Doing>
@@ -93,7 +93,7 @@ export function AnswerForm(props: Props) {
         ? <Words answering={answering} action={opened} onClose={() => show(null)} />
         : noting && <Note {...answering} />}
       <FailureLine failure={answering.failure} />
-      <p class="sr" role="status">{answering.busy ? t('answering') : ''}</p>
+      <p class={answering.busy ? 'note' : 'sr'} role="status">{answering.busy ? t('answering') : ''}</p>
     </div>
   );
 }

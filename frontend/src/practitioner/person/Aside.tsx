@@ -42,7 +42,7 @@ function Entry({ client, entry, zone }: { client: string; entry: RefusedEvent; z
       <details><summary>{t('asideRaw')}</summary><pre tabIndex={0}>{readable(entry.raw)}</pre></details>
       <div role="status">{still && <p>{t('asideStill', { detail: still })}</p>}</div>
       <FailureLine failure={failure} />
-      <Button small aria-label={t('asideRetryEntry', { time: received })} onClick={() => void (busy || retry())}>{t('asideRetry')}</Button>
+      <Button small aria-label={t('asideRetryEntry', { time: received })} busy={busy} onClick={() => void retry()}>{t('asideRetry')}</Button>
     </li>
   );
 }

@@ -17,6 +17,7 @@ interface ButtonProps extends Look {
   'aria-label'?: string;
   'aria-expanded'?: boolean;
   'aria-pressed'?: boolean;
+  'aria-disabled'?: boolean;
 }
 
 const look = ({ kind = 'other', wide, small }: Omit<Look, 'children'>) => `btn ${kind} ${wide ? 'wide' : ''} ${small ? 'small' : ''}`;

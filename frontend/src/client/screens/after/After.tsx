@@ -8,6 +8,7 @@ import { Stepper } from '../../../shared/form/Stepper';
 import { PlannedDay } from '../../../shared/marks/PlannedDay';
 import { navigate } from '../../../shared/router';
 import { Trouble } from '../../parts/Kept';
+import { toFirstError } from '../../parts/firstError';
 import { because, nameToday, sessionPath } from '../../parts/names';
 import { BackLink, Screen } from '../../parts/Screen';
 import { useDraft } from '../../parts/useDraft';
@@ -87,7 +88,7 @@ export function After({ planned }: { planned: Planned }) {
   if (!answers) return <Screen title={titleOf(planned)} where={<BackLink to={homeOf(planned)} />}><Head planned={planned} /></Screen>;
   const { effort } = answers;
   const save = async () => {
-    if (effort === null) return setMissing(true);
+    if (effort === null) return setMissing(true), toFirstError();
     if (await finish(planned, { ...answers, effort, minutes }, (line) => change({ line }))) navigate(homeOf(planned));
   };
   const button = effort === null ? t('finishOpen') : t('finish', { effort, minutes: Math.round(minutes) });

@@ -7,6 +7,7 @@ import type { Walk } from '../../../shared/program';
 import { distance, height, mass, unitOf, unitSystem } from '../../../shared/units';
 import { navigate } from '../../../shared/router';
 import { Trouble } from '../../parts/Kept';
+import { toFirstError } from '../../parts/firstError';
 import { BackLink, Screen } from '../../parts/Screen';
 import { useDraft } from '../../parts/useDraft';
 import { day, progressFor } from '../../phone';
@@ -69,7 +70,7 @@ export function WalkEntry({ planned, on = day.value }: { planned: Planned | null
   const save = async () => {
     setTried(true);
     if (read?.body && (await saveWalk(planned, read.body, draft))) navigate('/');
-    else if (!read?.body) requestAnimationFrame(() => document.querySelector<HTMLElement>('[aria-invalid]')?.focus());
+    else if (!read?.body) toFirstError();
   };
   return (
     <Screen

@@ -1,11 +1,12 @@
 import { useState } from 'preact/hooks';
-import { events, practice, type Event } from '../../../outbox';
+import { events, type Event } from '../../../outbox';
 import { standing } from '../../../outbox/fold';
 import { placeWords } from '../../../shared/body/places';
 import { Button, ButtonLink } from '../../../shared/form/Button';
 import { adviseDose, asksFirst, hasSettled, zoneOf, type Zone } from '../../care/advice';
 import { Trouble } from '../../parts/Kept';
 import { sessionPath } from '../../parts/names';
+import { replyTime } from '../../parts/practiceWords';
 import { Screen } from '../../parts/Screen';
 import { EmergencyText, RedFlags } from '../../parts/Urgent';
 import { findPlanned, firstName, locks, progressFor, thresholds } from '../../phone';
@@ -82,7 +83,7 @@ export function Advice({ params }: { params: Record<string, string> }) {
       {stands && !locked && <Words event={event} />}
       {stands && open && worth && <Steps planned={open} prescription={String(event.body.prescription ?? '')} />}
       <div class="block"><RedFlags /><EmergencyText /></div>
-      {stands && <p class="note">{t('answersWhen', { practitioner: firstName.value, reply: practice.value?.reply_time_text ?? '' })}</p>}
+      {stands && <p class="note">{t('answersWhen', { practitioner: firstName.value, reply: replyTime() })}</p>}
       {stands && <p class="centered"><Button kind="quiet" onClick={() => void withdraw(event.id)}>{t('undo')}</Button></p>}
     </Screen>
   );

@@ -1,5 +1,4 @@
 import { useState } from 'preact/hooks';
-import { practice } from '../../../outbox';
 import type { PainWhen } from '../../../outbox/events';
 import { placeTitle, type Place } from '../../../shared/body/places';
 import { Button } from '../../../shared/form/Button';
@@ -8,6 +7,8 @@ import { Eleven } from '../../../shared/form/Eleven';
 import { Tick } from '../../../shared/marks/marks';
 import { navigate, query } from '../../../shared/router';
 import { Trouble } from '../../parts/Kept';
+import { toFirstError } from '../../parts/firstError';
+import { replyTime } from '../../parts/practiceWords';
 import { BackLink, Screen } from '../../parts/Screen';
 import { RedFlags, UrgentLine } from '../../parts/Urgent';
 import { useDraft } from '../../parts/useDraft';
@@ -52,12 +53,9 @@ function Questions({ about, draft, when, tried, change }: QuestionsProps) {
 const Promise = () => (
   <>
     <p class="note stop-hint"><b>{t('painStopHint', { stop: thresholds.value.pain_stop })}</b></p>
-    <p class="note">{t('answersWhen', { practitioner: firstName.value, reply: practice.value?.reply_time_text ?? '' })}</p>
+    <p class="note">{t('answersWhen', { practitioner: firstName.value, reply: replyTime() })}</p>
   </>
 );
-
-/** The button is always in sight, what is missing may not be. */
-const showFirstError = (): void => void requestAnimationFrame(() => document.querySelector('[aria-invalid]')?.scrollIntoView({ block: 'center' }));
 
 /** Second step: how strong, when, what it felt like. Also the question of the morning after, whose place is known. */
 export function How() {
@@ -69,8 +67,8 @@ export function How() {
   const where = about.morning ? '/' : `/hurts?${query.value}`;
   const save = async () => {
     setTried(true);
-    if (!draft || !place || !when || draft.rating === null) return showFirstError();
-    if (asksMovement(about) && movementOf(about, draft) === null) return showFirstError();
+    if (!draft || !place || !when || draft.rating === null) return toFirstError();
+    if (asksMovement(about) && movementOf(about, draft) === null) return toFirstError();
     const stored = await savePain({ ...draft, place, when, rating: draft.rating }, about);
     if (stored) navigate(`/hurts/advice/${stored.id}`, { replace: true });
   };

@@ -6,21 +6,6 @@ import { navigate } from '../../../shared/router';
 import { t } from '../../words';
 import { forgetShared } from '../../../sw/shared';
 import { loadShared } from '../../walkfile/shared';
-import { pairingAnew } from '../pair/pending';
-
-function anew(): void {
-  pairingAnew.value = true;
-  navigate('/pair');
-}
-
-/** The same person again, with a code that the practice gave. */
-export const NewCode = () => (
-  <section class="block">
-    <h2>{t('newCodeTitle')}</h2>
-    <p>{t('newCodeText')}</p>
-    <div class="stack"><Button wide onClick={anew}>{t('alreadyGo')}</Button></div>
-  </section>
-);
 
 /** Everything off this phone, with what would be lost said plainly first. */
 export function Remove() {

@@ -3,6 +3,7 @@ import { normalizeCode, NotSaved, PairingFailed, PhoneFull } from '../../../outb
 import { Button } from '../../../shared/form/Button';
 import { Field } from '../../../shared/form/Field';
 import { t } from '../../words';
+import { ask, linkCode } from './pending';
 
 /** Why pairing did not work, in words that say what to do. */
 export function failureWords(error: unknown): string {
@@ -21,15 +22,9 @@ async function fromClipboard(): Promise<{ text: string } | { problem: string }> 
   }
 }
 
-interface CodeFormProps {
-  initial: string;
-  /** Rejects with what went wrong. */
-  onCode: (code: string) => Promise<void>;
-}
-
-/** A code typed, pasted, or out of the link that opened the app. */
-export function CodeForm({ initial, onCode }: CodeFormProps) {
-  const [typed, setTyped] = useState(initial);
+/** A code typed, pasted, or out of the link that opened the app: then there is nothing to type. */
+export function CodeForm({ link }: { link: string | null }) {
+  const [typed, setTyped] = useState(link ?? '');
   const [problem, setProblem] = useState<string | null>(null);
   const [asking, setAsking] = useState(false);
   const send = async () => {
@@ -38,7 +33,7 @@ export function CodeForm({ initial, onCode }: CodeFormProps) {
     if (!code) return setProblem(t('codeNotACode'));
     setAsking(true);
     setProblem(null);
-    await onCode(code).catch((error: unknown) => setProblem(failureWords(error)));
+    await ask(code).catch((error: unknown) => setProblem(failureWords(error)));
     setAsking(false);
   };
   const paste = async () => {
@@ -48,10 +43,11 @@ export function CodeForm({ initial, onCode }: CodeFormProps) {
   };
   return (
     <form class="code-form" onSubmit={(event) => { event.preventDefault(); void send(); }}>
-      <Field label={t('codeLabel')} hint={t('codeHint')} value={typed} error={problem} autoComplete="one-time-code" onInput={setTyped} />
-      <div class="row">
-        <Button onClick={() => void paste()}>{t('paste')}</Button>
+      {link ? <p class="trouble" role="alert">{problem}</p> : <Field label={t('codeLabel')} hint={t('codeHint')} value={typed} error={problem} autoComplete="one-time-code" onInput={setTyped} />}
+      <div class={link ? 'stack' : 'row'}>
+        {!link && <Button onClick={() => void paste()}>{t('paste')}</Button>}
         <Button kind="main" type="submit">{t('askPractice')}</Button>
+        {link && <Button kind="quiet" onClick={() => (linkCode.value = null)}>{t('linkOther')}</Button>}
       </div>
       <p class="note" role="status">{asking && t('asking')}</p>
     </form>

@@ -1,7 +1,7 @@
 /** Whether the app stands on the home screen, and how to put it there. */
 import { signal } from '@preact/signals';
 
-interface InstallPrompt extends Event {
+export interface InstallPrompt extends Event {
   prompt(): Promise<unknown>;
 }
 /** The browser's own offer to install, where it makes one. */

@@ -1,22 +1,12 @@
-import { device, persisted, storage } from '../../../outbox';
-import { Button } from '../../../shared/form/Button';
+import { persisted, storage } from '../../../outbox';
 import { query } from '../../../shared/router';
+import { Later } from '../../parts/Later';
 import { sharedWaits } from '../../walkfile/shared';
 import { t } from '../../words';
-import { installOffer, isInstalled, isIos } from './install';
+import { isInstalled } from './install';
 
 /** On an iPhone or iPad this comes before the code: a home-screen app has storage of its own. Elsewhere it can wait. */
-export function InstallHint() {
-  if (isInstalled()) return null;
-  const offer = installOffer.value;
-  return (
-    <section class={isIos() ? 'sheet' : 'block'}>
-      <h2>{t(isIos() && !device.value ? 'installFirst' : 'installTitle')}</h2>
-      <p>{t(isIos() ? 'installIos' : 'installOther')}</p>
-      {offer && <Button small onClick={() => void offer.prompt()}>{t('installNow')}</Button>}
-    </section>
-  );
-}
+export const InstallHint = () => (isInstalled() ? null : <Later load={() => import('./homeScreen')} />);
 
 export const WhatItIs = () => (
   <section class="block">

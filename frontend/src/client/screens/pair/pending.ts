@@ -1,15 +1,16 @@
 /** A pairing that the practice has answered and the person has not yet said yes to. Its code is spent, so it is kept until then. */
-import { signal } from '@preact/signals';
+import { computed, signal } from '@preact/signals';
 import { acceptPairing, askPairing, clearDraft, loadDraft, saveDraft, takeCodeFromAddress, type Device } from '../../../outbox';
-
+import { navigate, path } from '../../../shared/router';
 import { markSince } from '../../season/since';
 
 const DRAFT = 'pairing';
 /** The code of the link that opened the app. */
 export const linkCode = signal<string | null>(null);
 export const pending = signal<Device | null>(null);
-/** The person wants to pair a phone that is paired already. */
-export const pairingAnew = signal(false);
+/** The person wants to pair a phone that is paired already. A page like others: one goes back from it. */
+export const pairingAnew = computed(() => path.value === '/pair');
+export const pairAnew = (): void => navigate('/pair');
 
 /** Takes the code out of the address at once, so that it stays in no history. */
 export function takeLinkCode(): void {
@@ -39,6 +40,5 @@ export async function accept(): Promise<void> {
 export async function putAway(): Promise<void> {
   pending.value = null;
   linkCode.value = null;
-  pairingAnew.value = false;
   await clearDraft(DRAFT).catch(() => undefined); // shown again at the next start at worst, and put away again
 }

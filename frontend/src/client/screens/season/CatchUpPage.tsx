@@ -8,6 +8,7 @@ import { Stepper } from '../../../shared/form/Stepper';
 import { navigate } from '../../../shared/router';
 import { Trouble } from '../../parts/Kept';
 import { nameToday } from '../../parts/names';
+import { toFirstError } from '../../parts/firstError';
 import { BackLink, Screen } from '../../parts/Screen';
 import { useDraft } from '../../parts/useDraft';
 import { day, progressFor } from '../../phone';
@@ -73,7 +74,7 @@ function Entry({ planned }: { planned: Planned }) {
   const minutes = entry?.minutes ?? expectedMinutes(planned.session) ?? 0;
   const save = async () => {
     setTried(true);
-    if (!entry || !isWhole(planned, entry)) return requestAnimationFrame(() => document.querySelector<HTMLElement>('[aria-invalid] input, input[aria-invalid]')?.focus());
+    if (!entry || !isWhole(planned, entry)) return toFirstError();
     if (await saveCatchUp(planned, { ...entry, minutes })) navigate('/season');
   };
   return (

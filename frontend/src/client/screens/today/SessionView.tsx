@@ -1,6 +1,6 @@
 import { useComputed } from '@preact/signals';
 import { trouble } from '../../session/actions';
-import { program, sessions } from '../../../outbox';
+import { events, program, sessions } from '../../../outbox';
 import { Button, ButtonLink } from '../../../shared/form/Button';
 import { Arrow } from '../../../shared/marks/marks';
 import { navigate } from '../../../shared/router';
@@ -47,6 +47,7 @@ function CircuitBody({ planned }: { planned: Planned }) {
   return (
     <>
       <Finished planned={planned} />
+      {events.value.every(({ kind }) => kind !== 'set_ticked') && <p class="note">{t('stoneHow')}</p>}
       <Stones planned={planned} end={progress.finished ? t('finishedText') : settled ? t('allSettled') : t('thenQuestions')} />
       {newerWaits(planned) && <p class="note centered">{t('newLater')}</p>}
       <p class="sr" role="status">{restIsOver.value && t('restOver')}</p>

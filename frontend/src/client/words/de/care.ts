@@ -84,6 +84,8 @@ const care: Translation<typeof en> = {
   lockedUntil: 'Das Training bleibt gestoppt, bis {practitioner} mit dir gesprochen hat und es wieder öffnet.',
   clearedTitle: '{practitioner} sagt: Du darfst wieder trainieren',
   clearedText: 'Das ist mit dir geklärt. Wenn es wiederkommt, hör auf und sag es uns noch einmal.',
+  givenEmergency: 'Ruf den örtlichen Notruf an. Diese App ruft niemanden an.',
+  givenReply: 'Deine Praxis liest das, wenn es ankommt, und antwortet an Werktagen.',
   emergencyFrom: 'Deine Praxis sagt:',
   symptom_chest_pain: 'Schmerz, Druck oder Enge in der Brust',
   symptom_fainting: 'Ohnmacht oder fast ohnmächtig',

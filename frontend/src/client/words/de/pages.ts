@@ -133,8 +133,6 @@ const pages: Translation<typeof en> = {
   alertsLabel: 'Wenn eine Uhr abläuft',
   alertSound: 'Ton',
   alertVibration: 'Vibration',
-  newCodeTitle: 'Du hast einen neuen Code?',
-  newCodeText: 'Die Praxis gibt dir einen, wenn mit diesem Handy etwas nicht stimmt. Was hier gesichert ist, bleibt.',
   removeTitle: 'Von diesem Handy entfernen',
   removeText: 'Dein Programm und deine Einträge verlassen dieses Handy. Was bei der Praxis angekommen ist, bleibt dort.',
   removeButton: 'Entfernen',

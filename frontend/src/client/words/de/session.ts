@@ -10,6 +10,7 @@ const session: Translation<typeof en> = {
   roundSome: '{laid} von {all} gelegt',
   roundSets: { one: '{n} Satz', other: '{n} Sätze' },
   roundFolded: 'Runde {round}: {laid} von {all} gelegt',
+  stoneHow: 'Jeder Stein ist ein Satz. Hast du ihn gemacht, tippe auf seinen Stein.',
   thenQuestions: 'dann drei kurze Fragen',
   allSettled: 'Alle Steine liegen. Drei kurze Fragen.',
   stoneName: '{exercise}, Runde {round} von {rounds}, {dose}',

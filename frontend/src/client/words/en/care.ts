@@ -82,6 +82,8 @@ const care = {
   lockedUntil: 'Training stays stopped until {practitioner} has spoken with you and opens it again.',
   clearedTitle: '{practitioner} says you may train again',
   clearedText: 'This was cleared with you. If it comes back, stop and tell us again.',
+  givenEmergency: 'Call your local emergency number. This app calls nobody.',
+  givenReply: 'Your practice reads this when it arrives, and answers on working days.',
   emergencyFrom: 'Your practice says:',
   symptom_chest_pain: 'Pain, pressure or tightness in the chest',
   symptom_fainting: 'Fainting, or nearly fainting',

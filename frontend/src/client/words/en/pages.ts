@@ -131,8 +131,6 @@ const pages = {
   alertsLabel: 'When a timer ends',
   alertSound: 'sound',
   alertVibration: 'vibration',
-  newCodeTitle: 'You have a new code?',
-  newCodeText: 'The practice gives you one for this phone when something is wrong. What is saved here stays.',
   removeTitle: 'Remove from this phone',
   removeText: 'Your program and your entries leave this phone. What the practice has received stays there.',
   removeButton: 'Remove',

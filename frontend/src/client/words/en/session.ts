@@ -8,6 +8,7 @@ const session = {
   roundSome: '{laid} of {all} laid',
   roundSets: { one: '{n} set', other: '{n} sets' },
   roundFolded: 'Round {round}: {laid} of {all} laid',
+  stoneHow: 'Each stone is one set. When you have done it, tap its stone.',
   thenQuestions: 'then three short questions',
   allSettled: 'All stones are laid. Three short questions.',
   stoneName: '{exercise}, round {round} of {rounds}, {dose}',

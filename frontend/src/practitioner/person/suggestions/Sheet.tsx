@@ -33,7 +33,7 @@ function Decline({ one, deciding, onClose }: Pick<Props, 'one' | 'deciding'> & {
   return (
     <Form class="answer-words" onSubmit={submit}>
       <Field label={t('sugWhyNot')} hint={t('sugWhyNotHint')} name={name} value={reason} onInput={(text) => deciding.keep(id, { reason: text })} error={missing && !reason.trim() ? t('sugReasonMissing') : null} />
-      <div class="answers"><Button small kind="main" type="submit">{t('sugDeclineNow')}</Button> <Button small kind="quiet" onClick={onClose}>{t('cancel')}</Button></div>
+      <div class="answers"><Button small kind="main" type="submit" busy={deciding.busy !== null}>{t('sugDeclineNow')}</Button> <Button small kind="quiet" onClick={onClose}>{t('cancel')}</Button></div>
     </Form>
   );
 }
@@ -54,7 +54,7 @@ function Answers({ one, client, alone, deciding }: Props) {
     <>
       {opened === 'edit' && then && <DoseFields id={id} dose={then} typed={typed} onChange={(to) => deciding.keep(id, { typed: to })} />}
       <div class="answers">
-        <Button small kind={alone && opened !== 'decline' ? 'main' : 'other'} onClick={accept} {...(!alone && { 'aria-pressed': marked })}>{!alone && marked ? '✓ ' : ''}{t(alone && opened === 'edit' ? 'sugAcceptChanged' : 'sugAccept')}{whose}</Button>
+        <Button small kind={alone && opened !== 'decline' ? 'main' : 'other'} onClick={accept} busy={alone && deciding.busy !== null} {...(!alone && { 'aria-pressed': marked })}>{!alone && marked ? '✓ ' : ''}{t(alone && opened === 'edit' ? 'sugAcceptChanged' : 'sugAccept')}{whose}</Button>
         {then
           ? <Button small aria-expanded={opened === 'edit'} onClick={() => press('edit')}>{t('sugChange')}{whose}</Button>
           : <ButtonLink small to={`/clients/${client}/program`}>{t('sugChangeProgram')}{whose}</ButtonLink>}

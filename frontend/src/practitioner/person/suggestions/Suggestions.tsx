@@ -12,7 +12,7 @@ import { Doing } from '../../rights/Needs';
 import { t } from '../../words';
 import { readyOnes } from './choices';
 import { Sheet } from './Sheet';
-import { useDeciding, type Deciding } from './useDeciding';
+import { pathOf, useDeciding, type Deciding } from './useDeciding';
 
 function Done({ done }: { done: Progressed }) {
   const heading = useRef<HTMLHeadingElement>(null);
@@ -31,7 +31,7 @@ function Said({ deciding, client }: { deciding: Deciding; client: string }) {
   const { failure, old, done, busy } = deciding;
   return (
     <>
-      <div role="status">{done && <Done done={done} />}{busy && <p class="sr">{t('answering')}</p>}</div>
+      <div role="status">{done && <Done done={done} />}{busy && <p class="note">{t(busy === 'sending' ? 'answering' : 'sugFetching')}</p>}</div>
       <div role="alert">{old && <p class="error">{t('sugOld')}</p>}</div>
       <FailureLine failure={failure}>{needsClearance(failure) && <Link to={`/clients/${client}/screening`}>{t('scrRecordClearance')}</Link>}</FailureLine>
     </>
@@ -45,7 +45,7 @@ function Publish({ deciding }: { deciding: Deciding }) {
     if (faulty) document.getElementById(`sug-${faulty.first.id}`)?.scrollIntoView({ block: 'start' });
     else void deciding.accept(deciding.marked);
   };
-  return n > 0 ? <p class="publish-marked"><Button kind="main" small onClick={publish}>{t('sugPublish', { n })}</Button></p> : <p class="soft note">{t('sugMarkFirst')}</p>;
+  return n > 0 ? <p class="publish-marked"><Button kind="main" small busy={deciding.busy !== null} onClick={publish}>{t('sugPublish', { n })}</Button></p> : <p class="soft note">{t('sugMarkFirst')}</p>;
 }
 
 const Line = ({ one }: { one: Suggestion }) => (
@@ -66,7 +66,7 @@ function Others({ data, deciding }: { data: Data; deciding: Deciding }) {
               <li key={one.id}>
                 <b lang="en">{one.exercise}:</b> <span lang="en">{one.sentence}</span>
                 <p class="note">{t('sugDeclinedLine', { day: dayShort(today(new Date(one.decided_at))), by: one.by, reason: one.reason })}</p>
-                {one.can_accept && <Button small onClick={() => void deciding.accept([{ first: one, all: [one] }])}>{t('sugAcceptAfterAll')}<span class="sr">: {one.exercise}</span></Button>}
+                {one.can_accept && <Button small busy={deciding.busy !== null} onClick={() => void deciding.accept([{ first: one, all: [one] }])}>{t('sugAcceptAfterAll')}<span class="sr">: {one.exercise}</span></Button>}
               </li>
             ))}
           </ul>
@@ -99,7 +99,7 @@ function Loaded({ client, data }: { client: string; data: Data }) {
 
 /** Which movements are ready to change, and the decision about each. */
 export function Suggestions({ client }: { client: string }) {
-  const { data, asOf, failure, reload } = useResource<Data>(`/clients/${encodeURIComponent(client)}/suggestions`, client);
+  const { data, asOf, failure, reload } = useResource<Data>(pathOf(client), client);
   return (
     <>
       {data && data.program_number !== null && <Loaded client={client} data={data} />}

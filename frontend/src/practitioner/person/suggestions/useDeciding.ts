@@ -22,34 +22,39 @@ const keep = (id: string, change: Partial<Kept>): void => void (draft(named(id))
 const isOld = (failure: Failure): boolean =>
   failure.kind === 'problem' && (failure.problem.status === 412 || failure.problem.code === 'suggestion-gone');
 
+/** Where the suggestions of one person are read. */
+export const pathOf = (client: string): string => `/clients/${encodeURIComponent(client)}/suggestions`;
+
 /** Marks, edits and reasons of one person's suggestions, and sending them. Whatever is not sent stays as it was. */
 export function useDeciding(client: string, data: Suggestions, ready: readonly Ready[]) {
-  const [busy, setBusy] = useState(false);
+  const [busy, setBusy] = useState<'sending' | 'fetching' | null>(null);
   const [failure, setFailure] = useState<Failure | null>(null);
   const [old, setOld] = useState(false);
   const [done, setDone] = useState<Progressed | null>(null);
   const marked = ready.filter(({ first }) => read(first.id).marked);
 
+  /** What is shown was decided on, or is not any more: nothing else is decided before the next list is there. */
+  const fetchAgain = () => (setBusy('fetching'), refreshAbout(client, pathOf(client)));
   async function send(choices: readonly Choice[], about: readonly Ready[]): Promise<boolean> {
     if (busy) return false;
-    setBusy(true);
+    setBusy('sending');
     setFailure(null);
     setOld(false);
     try {
       const progressed = await decideProgressions(client, data.program_number ?? 0, choices);
       about.forEach(({ first }) => dropDraft(named(first.id)));
       setDone(progressed);
-      await refreshAbout(client);
+      await fetchAgain();
       return true;
     } catch (error) {
       const found = failureFrom(error);
       if (isOld(found)) {
+        await fetchAgain();
         setOld(true);
-        await refreshAbout(client);
       } else setFailure(found);
       return false;
     } finally {
-      setBusy(false);
+      setBusy(null);
     }
   }
   const accept = (ones: readonly Ready[]) => send(ones.map((one) => acceptOf(one, read(one.first.id).typed)), ones);

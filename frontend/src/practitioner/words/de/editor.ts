@@ -53,6 +53,8 @@ const de: Omit<Translation<typeof en>, keyof typeof library> = {
   tookTheirDraft: 'Dies ist jetzt der Entwurf von {name}.',
   theirVersionTitle: 'Version {number} wurde von {name} veröffentlicht, nachdem Sie begonnen haben',
   theirVersionText: 'Vergleichen Sie beide, bevor Sie veröffentlichen. Ihr Entwurf ist unberührt.',
+  newerTitle: 'Inzwischen hat {name} Version {number} veröffentlicht',
+  newerShow: 'Version {number} zeigen',
   compare: 'Beide vergleichen',
   compareTitle: 'Ihr Entwurf neben Version {number}',
   compareText: '{name} hat Version {number} am {at} veröffentlicht, nachdem Ihr Entwurf begonnen war. Wählen Sie, womit Sie weitermachen; Rückgängig führt zum anderen zurück.',

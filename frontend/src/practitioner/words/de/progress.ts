@@ -20,6 +20,7 @@ export default {
   sugSeeDay: 'siehe {day}',
   sugWouldChange: 'Was das ändern würde:',
   sugOld: 'Inzwischen hat sich etwas geändert: Die Vorschläge wurden neu geholt. Was Sie getippt und vorgemerkt haben, ist noch da, wo es noch passt. Nichts wurde veröffentlicht.',
+  sugFetching: 'Die Vorschläge werden neu geholt …',
   sugDeclinedNow: 'Abgelehnt, mit Ihrer Begründung. Das Programm bleibt, wie es ist.',
   sugStill: { one: '{n} Bewegung bleibt, wie sie ist, und warum', other: '{n} Bewegungen bleiben, wie sie sind, und warum' },
   sugDeclinedBefore: { one: '{n} abgelehnter Vorschlag', other: '{n} abgelehnte Vorschläge' },

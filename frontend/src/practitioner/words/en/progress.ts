@@ -20,6 +20,7 @@ export default {
   sugSeeDay: 'see {day}',
   sugWouldChange: 'What would change this:',
   sugOld: 'Something changed meanwhile: the suggestions were fetched again. What you typed and marked is kept where it still fits. Nothing was published.',
+  sugFetching: 'Fetching the suggestions again …',
   sugDeclinedNow: 'Declined, with your reason. The program stays as it is.',
   sugStill: { one: '{n} movement stays as it is, and why', other: '{n} movements stay as they are, and why' },
   sugDeclinedBefore: { one: '{n} declined suggestion', other: '{n} declined suggestions' },
