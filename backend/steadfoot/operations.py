@@ -15,7 +15,7 @@ from steadfoot.core.settings import Settings
 from steadfoot.identity import service as identity
 from steadfoot.migrations import HEAD
 from steadfoot.monitoring.service import refresh_findings
-from steadfoot.serving import open_database
+from steadfoot.serving import open_database, open_existing
 
 
 class NotPossible(Exception):
@@ -40,8 +40,10 @@ def checked(path: Path) -> str:
     """Answer the schema revision of a whole and readable database file.
 
     Raises:
-        NotPossible: it is damaged, or something else.
+        NotPossible: it is not there, damaged, or something else.
     """
+    if not path.exists():
+        raise NotPossible(f"There is no file {path}.")
     try:
         with closing(sqlite3.connect(f"file:{path}?mode=ro", uri=True)) as connection:
             found = connection.execute("PRAGMA integrity_check").fetchone()[0]
@@ -138,8 +140,12 @@ def _refuse_if_running(target: Path) -> None:
 
 
 def renew_epoch(settings: Settings, now: datetime) -> None:
-    """Name another epoch: phones then compare what is held with what they have, and send again what is not."""
-    database = Database(settings.database())
+    """Name another epoch: phones then compare what is held with what they have, and send again what is not.
+
+    Raises:
+        NoDatabase: there is none.
+    """
+    database = open_existing(settings)
     with database.write() as session:
         identity.renew_epoch(session, now)
     database.close()

@@ -13,6 +13,7 @@ from pathlib import Path
 
 import uvicorn
 from fastapi import FastAPI
+from sqlalchemy import make_url
 
 from steadfoot.app import create_app
 from steadfoot.core import logs
@@ -36,6 +37,10 @@ class PortInUse(Exception):
     """Something else listens where the server should."""
 
 
+class NoDatabase(Exception):
+    """What a command is for is not there; the message says where it was looked for."""
+
+
 def free_port(host: str, port: int) -> None:
     """Say early, in plain words, that a port is taken.
 
@@ -57,6 +62,18 @@ def open_database(settings: Settings) -> Database:
     upgrade(database)
     custody.apply_again(database, settings.erasures())  # a backup that was put back may know who was erased since
     return database
+
+
+def open_existing(settings: Settings) -> Database:
+    """Answer the settings' database, migrated, if there is one: a command in another folder must not begin a new one.
+
+    Raises:
+        NoDatabase: there is none.
+    """
+    url = make_url(settings.database())
+    if url.get_backend_name() == "sqlite" and not Path(url.database or "").is_file():
+        raise NoDatabase(f"There is no database at {url.database}. STEADFOOT_DATA_DIR names the server's data folder.")
+    return open_database(settings)
 
 
 class _Server(uvicorn.Server):
