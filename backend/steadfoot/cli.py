@@ -189,11 +189,13 @@ def restore(
 @app.command()
 def restored() -> None:
     """Say that the database was put back by other means, as PostgreSQL's own: phones then send again what it lacks."""
-    from steadfoot import operations
+    from steadfoot import operations, serving
     from steadfoot.core.clock import system_clock
     from steadfoot.wiring import settings_with
 
-    operations.renew_epoch(settings_with(None, None), system_clock())
+    settings = settings_with(None, None)
+    serving.insist_on_database(settings)
+    operations.renew_epoch(settings, system_clock())
     _out.print("Phones send again what the database lacks, each at its next contact.")
 
 

@@ -15,7 +15,7 @@ from steadfoot.core.settings import Settings
 from steadfoot.identity import service as identity
 from steadfoot.migrations import HEAD
 from steadfoot.monitoring.service import refresh_findings
-from steadfoot.serving import open_database, open_existing
+from steadfoot.serving import open_database
 
 
 class NotPossible(Exception):
@@ -140,12 +140,8 @@ def _refuse_if_running(target: Path) -> None:
 
 
 def renew_epoch(settings: Settings, now: datetime) -> None:
-    """Name another epoch: phones then compare what is held with what they have, and send again what is not.
-
-    Raises:
-        NoDatabase: there is none.
-    """
-    database = open_existing(settings)
+    """Name another epoch: phones then compare what is held with what they have, and send again what is not."""
+    database = Database(settings.database())
     with database.write() as session:
         identity.renew_epoch(session, now)
     database.close()

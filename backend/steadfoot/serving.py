@@ -64,8 +64,8 @@ def open_database(settings: Settings) -> Database:
     return database
 
 
-def open_existing(settings: Settings) -> Database:
-    """Answer the settings' database, migrated, if there is one: a command in another folder must not begin a new one.
+def insist_on_database(settings: Settings) -> None:
+    """Refuse where the settings' database would only be begun: a command was given in another folder than the server's.
 
     Raises:
         NoDatabase: there is none.
@@ -73,6 +73,15 @@ def open_existing(settings: Settings) -> Database:
     url = make_url(settings.database())
     if url.get_backend_name() == "sqlite" and not Path(url.database or "").is_file():
         raise NoDatabase(f"There is no database at {url.database}. STEADFOOT_DATA_DIR names the server's data folder.")
+
+
+def open_existing(settings: Settings) -> Database:
+    """Answer the settings' database, migrated.
+
+    Raises:
+        NoDatabase: there is none.
+    """
+    insist_on_database(settings)
     return open_database(settings)
 
 
