@@ -1,5 +1,7 @@
 """What an installation's settings leave open that people's data should not go through."""
 
+from urllib.parse import urlsplit
+
 from sqlalchemy import make_url
 
 from steadfoot.core.settings import Settings
@@ -27,11 +29,14 @@ def database_unverified(settings: Settings) -> bool:
     return parsed.query.get("sslmode") != "verify-full"
 
 
+def address_here(settings: Settings) -> bool:
+    """Answer whether phones are told an address that means this machine, which no other machine can reach."""
+    return urlsplit(settings.address()).hostname in _HERE
+
+
 def address_insecure(settings: Settings) -> bool:
     """Answer whether phones are told an address without TLS: their browsers then keep nothing for a day offline."""
-    address = settings.address()
-    host = address.partition("://")[2].partition("/")[0].rpartition(":")[0].strip("[]")
-    return not address.startswith("https://") and host not in _HERE
+    return not settings.address().startswith("https://") and not address_here(settings)
 
 
 def weaknesses(settings: Settings) -> list[str]:

@@ -165,6 +165,19 @@ def test_an_address_that_phones_cannot_be_safe_with_is_noticed(url: str, insecur
     assert address_insecure(Settings(public_url=url)) is insecure
 
 
+@pytest.mark.parametrize(
+    ("url", "codes"),
+    [("", ["address_here"]), ("http://localhost:9", ["address_here"]), ("http://192.168.1.5:9", ["address_insecure"])],
+)
+def test_an_address_that_only_this_machine_can_reach_is_not_all_well(
+    house: House, clock: StandingClock, url: str, codes: list[str]
+) -> None:
+    _backed_up(house, clock)
+    installation = house.app.state.installation
+    installation.settings = installation.settings.model_copy(update={"public_url": url})
+    assert _codes(house) == codes
+
+
 def test_secrets_come_from_files_and_the_environment_wins(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     (tmp_path / "steadfoot_metrics_token").write_text("from a file")
     monkeypatch.setenv("STEADFOOT_SECRETS_DIR", str(tmp_path))

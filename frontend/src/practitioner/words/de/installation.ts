@@ -20,6 +20,8 @@ export default {
   insDo_kept_aside: 'Die betroffenen Personen sind bei den Betreuten gekennzeichnet. Sehen Sie dort nach, was abgelehnt wurde, und versuchen Sie es nach einem Update von Steadfoot noch einmal.',
   ins_work_waits: 'Arbeit, die Sekunden braucht, wartet seit mehr als einer Viertelstunde.',
   insDo_work_waits: 'Die Einträge sind sicher, aber die Seiten können hinterher sein. Starten Sie den Server neu; bleibt es so, sehen Sie in sein Protokoll.',
+  ins_address_here: 'Die Adresse, die Telefone bekommen, meint nur diesen Rechner.',
+  insDo_address_here: 'Ein Telefon kann sie nicht öffnen, und keine Einladung geht. Stellen Sie den Proxy aus deploy/Caddyfile davor und setzen Sie STEADFOOT_PUBLIC_URL. Zum Ausprobieren in einem Browser auf diesem Rechner ist nichts zu tun.',
   ins_address_insecure: 'Die Adresse, die Telefone bekommen, ist nicht https.',
   insDo_address_insecure: 'Damit arbeiten Telefone nicht ohne Netz, und andere könnten mitlesen. Stellen Sie den Proxy aus deploy/Caddyfile davor und setzen Sie STEADFOOT_PUBLIC_URL.',
   ins_certificate_unreachable: 'Der Server konnte seine eigene öffentliche Adresse nicht erreichen.',
@@ -50,5 +52,6 @@ export default {
   insDatabaseSize: '{kind} mit {size}',
   insDisk: 'Frei auf der Festplatte', insDiskOf: '{free} von {total}',
   insAddress: 'Adresse für Telefone', insCertificate: 'Ihr Zertifikat', insUntil: 'gilt bis {date}',
+  insNoHttps: 'keines: Die Adresse ist nicht https',
   insNotLooked: 'noch nicht angesehen', insNoCertificate: 'nicht lesbar',
 } satisfies Translation<typeof en>;

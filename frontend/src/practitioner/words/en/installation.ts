@@ -18,6 +18,8 @@ export default {
   insDo_kept_aside: 'The persons concerned are marked among the clients. Look at what was refused there, and try again after an update of Steadfoot.',
   ins_work_waits: 'Work that takes seconds has waited for more than a quarter of an hour.',
   insDo_work_waits: 'Entries are safe, but pages may be behind. Restart the server; if it stays so, look into its log.',
+  ins_address_here: 'The address that phones are given means this machine only.',
+  insDo_address_here: 'A phone cannot open it, and no invitation works. Put the proxy of deploy/Caddyfile in front and set STEADFOOT_PUBLIC_URL. To try things out in a browser on this machine, nothing needs doing.',
   ins_address_insecure: 'The address that phones are given is not https.',
   insDo_address_insecure: 'Phones cannot work offline with it, and others could read along. Put the proxy of deploy/Caddyfile in front and set STEADFOOT_PUBLIC_URL.',
   ins_certificate_unreachable: 'The server could not reach its own public address.',
@@ -48,5 +50,6 @@ export default {
   insDatabaseSize: '{kind}, {size}',
   insDisk: 'Free on the disk', insDiskOf: '{free} of {total}',
   insAddress: 'Address for phones', insCertificate: 'Its certificate', insUntil: 'ends on {date}',
+  insNoHttps: 'none: the address is not https',
   insNotLooked: 'not looked at yet', insNoCertificate: 'could not be read',
 } as const;
