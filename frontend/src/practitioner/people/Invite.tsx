@@ -15,7 +15,7 @@ import { roleOptions } from './roles';
 function errorsOf(name: string, email: string): FieldErrors {
   const errors: FieldErrors = {};
   if (!name.trim()) errors['colleague-name'] = t('pplNameMissing');
-  if (!email.trim()) errors['colleague-email'] = t('emailMissing');
+  if (!email.trim()) errors['colleague-email'] = t('pplEmailMissing');
   else if (!/^[^@\s]+@[^@\s]+$/.test(email.trim())) errors['colleague-email'] = t('emailOdd');
   return errors;
 }

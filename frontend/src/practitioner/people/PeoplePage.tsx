@@ -21,6 +21,7 @@ function WaitingOnes({ waiting, onChanged }: { waiting: readonly Waiting[]; onCh
   return (
     <>
       <h3>{t('pplWaiting')}</h3>
+      <p class="soft note">{t('pplLinkLost')}</p>
       <ul class="people">
         {waiting.map((one) => (
           <li key={one.id}>

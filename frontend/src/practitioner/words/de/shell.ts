@@ -37,7 +37,7 @@ export default {
   emailMissing: 'Bitte geben Sie Ihre E-Mail-Adresse ein.',
   emailOdd: 'Eine E-Mail-Adresse hat ein @ und etwas davor und dahinter.',
   passwordMissing: 'Bitte geben Sie Ihr Passwort ein.',
-  forgotPassword: 'Vergessen? Wer den Server betreibt, kann ein neues Passwort setzen.',
+  forgotPassword: 'Vergessen? Die Inhaberin oder der Inhaber Ihrer Praxis kann Ihnen einen neuen Willkommenslink machen, und wer den Server betreibt, kann ein neues Passwort setzen.',
   opening: 'Wird geöffnet …',
   unreachableTitle: 'Der Server antwortet nicht',
   unreachableText: 'Bitte prüfen Sie das Netz dieses Computers. Nichts ist verloren.',

@@ -38,7 +38,7 @@ export default {
   emailMissing: 'Please type your email address.',
   emailOdd: 'An email address has an @ with something before and after it.',
   passwordMissing: 'Please type your password.',
-  forgotPassword: 'Forgotten? Whoever runs the server can set a new password.',
+  forgotPassword: 'Forgotten? An owner of your practice can make you a new welcome link, and whoever runs the server can set a new password.',
   opening: 'Opening …',
   unreachableTitle: 'The server does not answer',
   unreachableText: 'Check the network of this computer. Nothing was lost.',
