@@ -20,7 +20,7 @@ from steadfoot.core import logs
 from steadfoot.core.clock import system_clock
 from steadfoot.core.database import Database
 from steadfoot.core.heads import BoundedHeads
-from steadfoot.core.production import weaknesses
+from steadfoot.core.production import mistyped, weaknesses
 from steadfoot.core.settings import Settings
 from steadfoot.custody import service as custody
 from steadfoot.custody.nightly import each_night
@@ -152,7 +152,7 @@ def _looked_after(app: FastAPI, settings: Settings) -> Iterator[None]:
 def serve(settings: Settings, database: Database) -> None:
     """Serve until stopped; answers under way are finished first."""
     logs.configure(settings.log_level)
-    for sentence in weaknesses(settings):
+    for sentence in (*mistyped(os.environ), *weaknesses(settings)):
         _log.warning(sentence)
     app = create_app(settings, database)
     _set_aside_what_stays()
