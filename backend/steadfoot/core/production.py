@@ -45,7 +45,7 @@ def address_insecure(settings: Settings) -> bool:
 
 
 def mistyped(names: Iterable[str]) -> list[str]:
-    """Answer a sentence for each name of an environment that is nearly a setting's: it would be silently passed over."""
+    """Answer a sentence for each name of an environment that is nearly a setting's: it would count for nothing."""
     known = [*(name.upper() for name in Settings.model_fields), "SECRETS_DIR"]
     ours = [name.upper().removeprefix(_PREFIX) for name in names if name.upper().startswith(_PREFIX)]
     near = {name: get_close_matches(name, known, 1, _NEAR) for name in ours if name not in known}
