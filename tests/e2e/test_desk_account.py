@@ -181,6 +181,8 @@ def test_a_colleague_joins_by_link_and_is_led_to_the_second_factor_that_the_prac
     page.get_by_role("radio", name="Read-only").check(force=True)
     page.get_by_role("button", name="Make a link").click()
     link = page.get_by_label("Link for Lia Fenn").input_value()
+    page.locator(".invitation").get_by_role("button", name="Close").press("Enter")
+    expect(page.get_by_label("First and last name")).to_be_focused()
 
     theirs = browser.new_context(**{**DESK, "viewport": {"width": 320, "height": 800}}).new_page()
     theirs.goto(link)
@@ -208,6 +210,13 @@ def test_a_colleague_joins_by_link_and_is_led_to_the_second_factor_that_the_prac
     page.get_by_role("dialog").get_by_role("button", name="New welcome link").click()
     link = page.get_by_label("Link for Lia Fenn", exact=True).input_value()
     assert faults(page, DESK_TARGET_PX) == []
+    page.locator(".invitation").get_by_role("button", name="Close").press("Enter")
+    expect(page.get_by_label("Role of Lia Fenn")).to_be_focused()
+    page.get_by_label("First and last name").fill("Kit Aro")
+    page.get_by_label("Email").fill(place.email.replace("maren", "kit"))
+    page.get_by_role("button", name="Make a link").click()
+    page.get_by_role("button", name="Withdraw the invitation of Kit Aro").press("Enter")
+    expect(page.get_by_role("heading", name="Who signs in")).to_be_focused()
     theirs.get_by_role("link", name="Caseload").first.click()
     theirs.get_by_role("heading", name="Your session ended").wait_for()
     theirs.goto("about:blank")

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { inviteColleague, type ColleagueLink, type Role } from '../api/account';
 import { confirmed } from '../api/confirm';
 import { Button } from '../form/Button';
@@ -20,6 +20,15 @@ function errorsOf(name: string, email: string): FieldErrors {
   return errors;
 }
 
+/** When the link is closed, the focus is where the next colleague is typed: the button that had it is gone. */
+function useFocusBack(link: object | null) {
+  const before = useRef(link);
+  useEffect(() => {
+    if (before.current && !link) document.getElementsByName('colleague-name')[0]?.focus();
+    before.current = link;
+  }, [link]);
+}
+
 /** Makes a link by which one colleague joins, and shows it once. */
 export function Invite({ onInvited }: { onInvited: () => void }) {
   const [name, setName] = useState('');
@@ -29,6 +38,7 @@ export function Invite({ onInvited }: { onInvited: () => void }) {
   const [errors, setErrors] = useState<FieldErrors>({});
   const [made, setMade] = useState<{ name: string; link: ColleagueLink } | null>(null);
   const { busy, failure, run } = useWrite();
+  useFocusBack(made);
   const submit = async (event: Event) => {
     event.preventDefault();
     const found = errorsOf(name, email);

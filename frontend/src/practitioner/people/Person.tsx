@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { dayShort, today } from '../../shared/dates';
 import { changeColleague, resetSecondFactor, welcomeBack, type Colleague, type ColleagueLink, type Role } from '../api/account';
 import { me } from '../api/session';
@@ -40,6 +40,7 @@ function sayings(person: Colleague, change: Change) {
 export function Person({ person, onChanged }: { person: Colleague; onChanged: () => void }) {
   const [change, setChange] = useState<Change | null>(null);
   const [link, setLink] = useState<ColleagueLink | null>(null);
+  const item = useRef<HTMLLIElement>(null);
   const { display_name: name, disabled_at: since } = person;
   const own = person.id === me.value?.practitioner.id;
   const zone = me.value?.practice.time_zone ?? 'UTC';
@@ -50,8 +51,12 @@ export function Person({ person, onChanged }: { person: Colleague; onChanged: ()
     if (answer && 'url' in answer) setLink(answer);
     onChanged();
   };
+  const close = () => {
+    setLink(null);
+    item.current?.querySelector('select')?.focus(); // the button that had the focus is gone
+  };
   return (
-    <li>
+    <li ref={item}>
       <b>{name}</b>
       <span class="soft">{told.filter(Boolean).join(' · ')}</span>
       <Select label={t('pplRole', { name })} value={person.role} options={roleOptions()} onChange={(role) => role !== person.role && setChange({ kind: 'role', role })} />
@@ -60,7 +65,7 @@ export function Person({ person, onChanged }: { person: Colleague; onChanged: ()
       {!own && !since && <Button small aria-label={t('pplDisableNamed', { name })} onClick={() => setChange({ kind: 'disable' })}>{t('pplDisable')}</Button>}
       {since && <Button small aria-label={t('pplEnableNamed', { name })} onClick={() => setChange({ kind: 'enable' })}>{t('pplEnable')}</Button>}
       <Ask open={asked !== null} title={asked?.title ?? ''} button={asked?.button ?? ''} onClose={() => setChange(null)} write={async () => asked?.write()} onDone={done}>{asked?.text}</Ask>
-      {link && <MadeLink name={name} link={link} onClose={() => setLink(null)} />}
+      {link && <MadeLink name={name} link={link} onClose={close} />}
     </li>
   );
 }
