@@ -36,7 +36,7 @@ export default {
   insMade: 'Letzte gute Sicherung', insNever: 'noch keine',
   insVerified: 'Einmal eingespielt und gezählt', insUnverified: 'noch nicht',
   insTried: 'Letzter Versuch', insProblem: 'Warum er misslang', insSize: 'Größe',
-  insElsewhere: 'Kopieren Sie die Sicherungen an einen anderen Ort: Neben der Platte, die ausfällt, sind sie keine.',
+  insElsewhere: 'Kopieren Sie die Sicherungen an einen anderen Ort: Neben der Platte, die ausfällt, sind sie keine. Bewahren Sie auch Kopien von secret.key und erasures.jsonl aus dem Datenordner auf, den Schlüssel getrennt von den Sicherungen: Ohne ihn gilt kein Code einer App mehr, und ohne die Liste bringt eine Sicherung zurück, wer gelöscht wurde.',
   insPhones: 'Telefone und Einträge',
   insHeard: { one: '{n} Person hat ein Telefon.', other: '{n} Personen haben ein Telefon.' },
   insNoPhones: 'Noch ist kein Telefon gekoppelt.',

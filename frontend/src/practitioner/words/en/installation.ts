@@ -34,7 +34,7 @@ export default {
   insMade: 'Last good backup', insNever: 'none yet',
   insVerified: 'Restored once and counted', insUnverified: 'not yet',
   insTried: 'Last attempt', insProblem: 'Why it failed', insSize: 'Size',
-  insElsewhere: 'Copy the backups to another place: beside the disk that fails they are none.',
+  insElsewhere: 'Copy the backups to another place: beside the disk that fails they are none. Keep copies of secret.key and erasures.jsonl from the data folder too, the key apart from the backups: without it no app for codes is believed, and without the list a backup brings back who was erased.',
   insPhones: 'Phones and entries',
   insHeard: { one: '{n} person has a phone.', other: '{n} people have a phone.' },
   insNoPhones: 'No phone is paired yet.',
