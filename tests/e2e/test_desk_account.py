@@ -79,6 +79,14 @@ def _set_up_app(page: Page) -> str:
     return secret
 
 
+def _asks_before_it_goes(page: Page) -> bool:
+    asked: list[str] = []
+    page.once("dialog", lambda dialog: (asked.append(dialog.type), dialog.dismiss()))
+    page.close(run_before_unload=True)
+    page.wait_for_timeout(300)
+    return asked == ["beforeunload"]
+
+
 def _next_code(secret: str) -> str:
     """Answer the next step's code, which is taken already now: the one of this moment was used."""
     return pyotp.TOTP(secret).at(time.time() + 30)
@@ -94,6 +102,7 @@ def test_an_app_for_codes_from_set_up_to_sign_in_and_out_everywhere(browser: Bro
     assert faults(page, DESK_TARGET_PX) == []
     recovery = page.locator("ol.recovery li").all_inner_texts()
     assert len(recovery) == 10
+    assert _asks_before_it_goes(page), "they are shown this once"
     page.get_by_role("button", name="I have kept them").click()
     expect(page.get_by_text("10 codes are left.")).to_be_visible()
 
@@ -172,6 +181,12 @@ def test_a_colleague_joins_by_link_and_is_led_to_the_second_factor_that_the_prac
     _set_up_app(page)
     page.get_by_role("button", name="I have kept them").click()
     page.goto(f"{place.address}/desk/practice/people")
+    page.get_by_label("Role of Maren Brandvold").select_option("read_only")
+    ask = page.get_by_role("dialog")
+    expect(ask.get_by_text("Only another owner can take that back.", exact=False)).to_be_visible()
+    ask.get_by_role("button", name="Save").click()
+    expect(ask.get_by_text("Make someone else an owner first.", exact=False)).to_be_visible()
+    ask.get_by_role("button", name="Cancel").click()
     page.get_by_role("button", name="Require it").click()
     expect(page.get_by_text("Everyone needs a second factor.").first).to_be_visible()
     page.get_by_label("First and last name").fill("Lia Fenn")

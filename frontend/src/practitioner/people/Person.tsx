@@ -13,7 +13,7 @@ import { roleOptions } from './roles';
 type Change = { kind: 'role'; role: Role } | { kind: 'disable' } | { kind: 'enable' } | { kind: 'reset' } | { kind: 'back' };
 
 /** What is asked, done and said for each change. */
-function sayings(person: Colleague, change: Change) {
+function sayings(person: Colleague, change: Change, own: boolean) {
   const name = person.display_name;
   if (change.kind === 'reset') {
     return { title: t('pplResetTitle'), text: t('pplResetText', { name }), button: t('pplReset'), done: t('pplResetDone', { name }), write: () => resetSecondFactor(person.id) };
@@ -23,7 +23,7 @@ function sayings(person: Colleague, change: Change) {
   }
   if (change.kind === 'role') {
     const role = t(`role_${change.role}`);
-    const text = t('pplRoleText', { role, text: t(`roleText_${change.role}`) });
+    const text = t(own ? 'pplRoleOwn' : 'pplRoleText', { role, text: t(`roleText_${change.role}`) });
     return { title: t('pplRoleTitle', { name }), text, button: t('save'), done: t('pplRoleDone', { name, role }), write: () => changeColleague(person.id, { role: change.role }) };
   }
   const disabled = change.kind === 'disable';
@@ -45,7 +45,7 @@ export function Person({ person, onChanged }: { person: Colleague; onChanged: ()
   const own = person.id === me.value?.practitioner.id;
   const zone = me.value?.practice.time_zone ?? 'UTC';
   const told = [own && t('pplYou'), person.email, t(person.second_factor ? 'pplFactorYes' : 'pplFactorNo'), since && t('pplDisabled', { date: dayShort(today(new Date(since), zone)) })];
-  const asked = change && sayings(person, change);
+  const asked = change && sayings(person, change, own);
   const done = (answer: Colleague | ColleagueLink | undefined) => {
     if (asked?.done) say(asked.done);
     if (answer && 'url' in answer) setLink(answer);
