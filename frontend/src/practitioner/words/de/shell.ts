@@ -46,6 +46,7 @@ export default {
   failNetwork: 'Der Server war nicht erreichbar. Was Sie geschrieben haben, bleibt; bitte versuchen Sie es noch einmal.',
   failNetworkReading: 'Der Server war nicht erreichbar.',
   failSignedOut: 'Ihre Sitzung ist beendet. Bitte melden Sie sich wieder an; was Sie geschrieben haben, bleibt.',
+  failGone: 'Das ist nicht hier. Vielleicht wurde es gelöscht, oder der Link stimmt nicht.',
   failStale: 'Jemand hat dies vor Ihnen geändert.',
   failServer: 'Der Server konnte das nicht ausführen: {detail}',
   failRate: { one: 'Zu viele Versuche. Bitte versuchen Sie es in {n} Sekunde wieder.', other: 'Zu viele Versuche. Bitte versuchen Sie es in {n} Sekunden wieder.' },

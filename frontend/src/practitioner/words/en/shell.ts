@@ -47,6 +47,7 @@ export default {
   failNetwork: 'The server was not reached. What you typed is kept; please try again.',
   failNetworkReading: 'The server was not reached.',
   failSignedOut: 'Your session ended. Sign in again; what you typed is kept.',
+  failGone: 'This is not here. It may have been erased, or the link may be wrong.',
   failStale: 'Someone changed this before you.',
   failServer: 'The server could not do this: {detail}',
   failRate: { one: 'Too many tries. Please try again in {n} second.', other: 'Too many tries. Please try again in {n} seconds.' },
