@@ -1,7 +1,7 @@
 #!/bin/sh
 # Installs what serves a practice, and nothing else, into a folder of its own: the locked packages, each with its hash, and
 # Steadfoot with its pages built. No tests, no compilers, no node. The container image and the systemd service use it.
-#   sh deploy/install.sh FOLDER       FOLDER must not exist; PYTHON names another Python than python3 (3.11 or newer)
+#   sh deploy/install.sh FOLDER       FOLDER must not exist and keeps its name; PYTHON names another Python than python3 (3.11 or newer)
 set -eu
 cd "$(dirname "$0")/.."
 
@@ -14,7 +14,14 @@ python=${PYTHON:-python3}
 export PIP_USER=0 PIP_NO_INPUT=1 PIP_DISABLE_PIP_VERSION_CHECK=1 PIP_NO_CACHE_DIR=1
 unset PYTHONPATH PYTHONHOME PIP_TARGET PIP_PREFIX
 work=$(mktemp -d)
-trap 'rm -rf "$work"' EXIT INT TERM
+finished=
+# Half an installation would only refuse the next try.
+cleared() {
+  rm -rf "$work"
+  [ -n "$finished" ] || rm -rf "$target"
+}
+trap cleared EXIT
+trap 'exit 130' INT TERM
 
 # What only builds goes into an environment that is thrown away.
 "$python" -m venv "$work/build"
@@ -27,4 +34,5 @@ trap 'rm -rf "$work"' EXIT INT TERM
 "$target/bin/python" -m pip check
 "$target/bin/python" -m pip uninstall --quiet --yes pip setuptools 2>/dev/null || "$target/bin/python" -m pip uninstall --quiet --yes pip
 "$target/bin/steadfoot" --help >/dev/null
+finished=yes
 echo "Steadfoot is in $target."

@@ -6,6 +6,7 @@ from typing import Annotated
 
 import typer
 from rich.console import Console
+from rich.markup import escape
 
 from steadfoot import calc, custodian
 
@@ -75,12 +76,12 @@ def create_practice(
     from steadfoot.founding import NotValid, found_practice
     from steadfoot.wiring import settings_with
 
-    password = _password()
+    settings, password = settings_with(None, None), _password()
     try:
-        found_practice(settings_with(None, None), name, email, practitioner, time_zone, password)
+        found_practice(settings, name, email, practitioner, time_zone, password)
     except (Problem, NotValid) as error:
         raise _fail(error) from error
-    _out.print(f"{name} is founded. {email} can sign in now.")
+    _out.print(f"{name} is founded (data in {settings.data_dir}). {email} can sign in where the server uses the same.")
 
 
 Email = Annotated[str, typer.Argument(help="The address they sign in with.")]
@@ -188,11 +189,13 @@ def restore(
 @app.command()
 def restored() -> None:
     """Say that the database was put back by other means, as PostgreSQL's own: phones then send again what it lacks."""
-    from steadfoot import operations
+    from steadfoot import operations, serving
     from steadfoot.core.clock import system_clock
     from steadfoot.wiring import settings_with
 
-    operations.renew_epoch(settings_with(None, None), system_clock())
+    settings = settings_with(None, None)
+    serving.insist_on_database(settings)
+    operations.renew_epoch(settings, system_clock())
     _out.print("Phones send again what the database lacks, each at its next contact.")
 
 
@@ -207,14 +210,23 @@ def rebuild() -> None:
     from steadfoot import operations, serving
     from steadfoot.wiring import settings_with
 
-    database = serving.open_database(settings_with(None, None))
+    database = serving.open_existing(settings_with(None, None))
     _out.print(f"Rebuilt for {operations.rebuild(database)} clients.")
     database.close()
 
 
 def main() -> None:
-    """Run the command line."""
-    app()
+    """Run the command line; what an operator can mend is told in a sentence, not in a traceback."""
+    try:
+        app()
+    except Exception as error:
+        from steadfoot.telling import sentence_for
+
+        sentence = sentence_for(error)
+        if sentence is None:
+            raise
+        _err.print(f"[bold]Not done:[/bold] {escape(sentence)}")
+        sys.exit(1)
 
 
 if __name__ == "__main__":

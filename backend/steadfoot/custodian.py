@@ -11,6 +11,8 @@ from steadfoot.audit.service import Verdict
 
 audit_app = typer.Typer(help="The log of who saw and did what.", no_args_is_help=True)
 
+_EMPTY = "No log has a row yet."
+
 Heads = Annotated[
     Path | None, typer.Option(help="Heads that were noted elsewhere, as `steadfoot audit heads` printed them.")
 ]
@@ -41,10 +43,12 @@ def verify(heads: Heads = None) -> None:
     except (OSError, ValueError, KeyError, TypeError) as error:
         typer.echo(f"Not done: {heads} cannot be read: {error}", err=True)
         raise typer.Exit(1) from error
-    database = serving.open_database(settings_with(None, None))
+    database = serving.open_existing(settings_with(None, None))
     with database.read() as session:
         verdicts = audit.verify_all(session, noted)
     database.close()
+    if not verdicts:
+        typer.echo(_EMPTY)
     for one in verdicts:
         typer.echo(_say(one))
     if any(one.broken_at is not None for one in verdicts):
@@ -57,9 +61,12 @@ def heads() -> None:
     from steadfoot import serving
     from steadfoot.wiring import settings_with
 
-    database = serving.open_database(settings_with(None, None))
+    database = serving.open_existing(settings_with(None, None))
     with database.read() as session:
-        for head in audit.heads(session):
+        found = list(audit.heads(session))
+        if not found:
+            typer.echo(_EMPTY, err=True)
+        for head in found:
             line = {"practice_id": head.practice_id, "number": head.number, "digest": head.digest}
             typer.echo(json.dumps(line, sort_keys=True))
     database.close()
@@ -73,7 +80,7 @@ def retention() -> None:
     from steadfoot.wiring import settings_with
 
     settings, now = settings_with(None, None), system_clock()
-    database = serving.open_database(settings)
+    database = serving.open_existing(settings)
     done = nightly.run(database, settings.erasures(), now)
     with database.read() as session:
         due = service.due_everywhere(session, now)

@@ -8,12 +8,16 @@ from pydantic import TypeAdapter, ValidationError
 from sqlmodel import Session
 
 from steadfoot.core.clock import system_clock
+from steadfoot.core.database import Database
 from steadfoot.core.settings import Settings
 from steadfoot.core.texts import Name
 from steadfoot.identity import rescue
 from steadfoot.identity import service as identity
 from steadfoot.identity.schemas import Email, TimeZone
-from steadfoot.serving import open_database
+from steadfoot.serving import open_database, open_existing
+
+_REASONS = {"string_pattern_mismatch": "is no email address, such as you@example.org"}
+"""Instead of a pattern, which says nothing to whoever typed; only an address has one."""
 
 
 class NotValid(Exception):
@@ -24,7 +28,9 @@ def _valid(kind: Any, value: str, what: str) -> str:
     try:
         return str(TypeAdapter(kind).validate_python(value))
     except ValidationError as error:
-        raise NotValid(f"{what} {value!r}: {error.errors()[0]['msg']}.") from None
+        found = error.errors()[0]
+        reason = _REASONS.get(found["type"]) or found["msg"].removeprefix("Value error, ")
+        raise NotValid(f"{what} {value!r}: {reason}.") from None
 
 
 def found_practice(settings: Settings, name: str, email: str, practitioner: str, time_zone: str, password: str) -> None:
@@ -38,7 +44,7 @@ def found_practice(settings: Settings, name: str, email: str, practitioner: str,
     email = _valid(Email, email, "The address")
     time_zone = _valid(TimeZone, time_zone, "The time zone")
     person = _valid(Name, practitioner or email.partition("@")[0], "The practitioner's name")
-    with _writing(settings) as session:
+    with _writing(open_database(settings)) as session:
         practice = identity.create_practice(session, name, time_zone, system_clock())
         identity.add_practitioner(session, practice, email, person, password, system_clock())
 
@@ -48,10 +54,11 @@ def set_password(settings: Settings, email: str, password: str) -> None:
 
     Raises:
         NotValid: the address cannot be one.
+        NoDatabase: there is none.
         Problem: nobody signs in with it, or the password is too short or too easily guessed.
     """
     email = _valid(Email, email, "The address")
-    with _writing(settings) as session:
+    with _writing(open_existing(settings)) as session:
         rescue.set_password(session, email, password)
 
 
@@ -60,16 +67,16 @@ def reset_second_factor(settings: Settings, email: str) -> None:
 
     Raises:
         NotValid: the address cannot be one.
+        NoDatabase: there is none.
         Problem: nobody signs in with it.
     """
     email = _valid(Email, email, "The address")
-    with _writing(settings) as session:
+    with _writing(open_existing(settings)) as session:
         rescue.reset_second_factor(session, email)
 
 
 @contextmanager
-def _writing(settings: Settings) -> Iterator[Session]:
-    database = open_database(settings)
+def _writing(database: Database) -> Iterator[Session]:
     try:
         with database.write() as session:
             yield session

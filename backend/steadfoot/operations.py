@@ -40,8 +40,10 @@ def checked(path: Path) -> str:
     """Answer the schema revision of a whole and readable database file.
 
     Raises:
-        NotPossible: it is damaged, or something else.
+        NotPossible: it is not there, damaged, or something else.
     """
+    if not path.exists():
+        raise NotPossible(f"There is no file {path}.")
     try:
         with closing(sqlite3.connect(f"file:{path}?mode=ro", uri=True)) as connection:
             found = connection.execute("PRAGMA integrity_check").fetchone()[0]

@@ -13,12 +13,13 @@ from pathlib import Path
 
 import uvicorn
 from fastapi import FastAPI
+from sqlalchemy import make_url
 
 from steadfoot.app import create_app
 from steadfoot.core import logs
 from steadfoot.core.database import Database
 from steadfoot.core.heads import BoundedHeads
-from steadfoot.core.production import weaknesses
+from steadfoot.core.production import mistyped, weaknesses
 from steadfoot.core.settings import Settings
 from steadfoot.custody import service as custody
 from steadfoot.custody.nightly import nightly as nights_work
@@ -33,6 +34,10 @@ _ONE_CORE = {"OPENBLAS_NUM_THREADS": "1"}
 
 class PortInUse(Exception):
     """Something else listens where the server should."""
+
+
+class NoDatabase(Exception):
+    """What a command is for is not there; the message says where it was looked for."""
 
 
 def free_port(host: str, port: int) -> None:
@@ -56,6 +61,27 @@ def open_database(settings: Settings) -> Database:
     upgrade(database)
     custody.apply_again(database, settings.erasures())  # a backup that was put back may know who was erased since
     return database
+
+
+def insist_on_database(settings: Settings) -> None:
+    """Refuse where the settings' database would only be begun: a command was given in another folder than the server's.
+
+    Raises:
+        NoDatabase: there is none.
+    """
+    url = make_url(settings.database())
+    if url.get_backend_name() == "sqlite" and not Path(url.database or "").is_file():
+        raise NoDatabase(f"There is no database at {url.database}. STEADFOOT_DATA_DIR names the server's data folder.")
+
+
+def open_existing(settings: Settings) -> Database:
+    """Answer the settings' database, migrated.
+
+    Raises:
+        NoDatabase: there is none.
+    """
+    insist_on_database(settings)
+    return open_database(settings)
 
 
 class _Server(uvicorn.Server):
@@ -128,7 +154,7 @@ def _looked_after(app: FastAPI, settings: Settings) -> Iterator[None]:
 def serve(settings: Settings, database: Database) -> None:
     """Serve until stopped; answers under way are finished first."""
     logs.configure(settings.log_level)
-    for sentence in weaknesses(settings):
+    for sentence in (*mistyped(os.environ), *weaknesses(settings)):
         _log.warning(sentence)
     app = create_app(settings, database)
     _set_aside_what_stays()

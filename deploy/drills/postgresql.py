@@ -70,6 +70,7 @@ def _found(cluster: Cluster, folder: Path) -> None:
 
 
 def _may_change_the_schema(cluster: Cluster) -> list[str]:
+    """Answer what the app and the backup may change that only the owner should."""
     statements = ("DROP TABLE event", "CREATE TABLE mine (x int)", "ALTER TABLE event ADD x int", "TRUNCATE receipt")
     allowed = []
     for role in ("steadfoot_app", "steadfoot_backup"):
@@ -106,16 +107,20 @@ def _backed_up_under_load(cluster: Cluster, folder: Path, senders: list[Sender])
 
 def _restored(cluster: Cluster, folder: Path, file: str) -> int:
     """Put the dump back as README.md says; answer how many check-ins it had."""
-    cluster.rows("postgres", "postgres", "CREATE DATABASE restored")
-    words = ("pg_restore", "-U", "postgres", "-d", "restored", "--no-owner", "--no-privileges", "--exit-on-error")
+    cluster.rows("postgres", "postgres", "CREATE DATABASE steadfoot_new")
+    there = ("-U", "postgres", "-d", "steadfoot_new")
+    _said(cluster.tool("psql", "-X", *there, "-f", str(HERE / "roles.sql")))
+    words = ("pg_restore", *there, "--no-owner", "--no-privileges", "--exit-on-error", "--role", "steadfoot_owner")
     _said(cluster.tool(*words, str(folder / "backups" / file)))
-    _steadfoot(folder, cluster.url("postgres", "restored"), "restored")
-    return len(cluster.rows("postgres", "restored", "SELECT id FROM event"))
+    for old, new in (("steadfoot", "steadfoot_before"), ("steadfoot_new", "steadfoot")):
+        cluster.rows("postgres", "postgres", f"ALTER DATABASE {old} RENAME TO {new}")
+    _steadfoot(folder, cluster.url("steadfoot_app", "steadfoot"), "restored")
+    return len(cluster.rows("steadfoot_app", "steadfoot", "SELECT id FROM event"))
 
 
 def _completed_by_phones(cluster: Cluster, folder: Path, senders: list[Sender]) -> list[str]:
     """Each phone hears of another epoch, believes what is held there, and sends the rest."""
-    with running(folder, cluster.url("postgres", "restored")) as server:
+    with running(folder, cluster.url("steadfoot_app", "steadfoot")) as server:
         with httpx.Client(timeout=30) as http:
             for sender in senders:
                 sender.acknowledged = 0
@@ -123,7 +128,7 @@ def _completed_by_phones(cluster: Cluster, folder: Path, senders: list[Sender]) 
         for sender in senders:
             _send_all(sender, server.address)
         server.stop()
-    return [found for (found,) in cluster.rows("postgres", "restored", "SELECT id FROM event")]
+    return [found for (found,) in cluster.rows("steadfoot_backup", "steadfoot", "SELECT id FROM event")]
 
 
 def drill() -> int:
@@ -148,6 +153,7 @@ def _drill(cluster: Cluster, folder: Path) -> int:
         senders = [Sender(phone.token, events_of(at, EVENTS_EACH)) for at, phone in enumerate(found.phones)]
         told = _backed_up_under_load(cluster, folder, senders)
         in_backup = _restored(cluster, folder, told["file"])
+        allowed += _may_change_the_schema(cluster)
         held = _completed_by_phones(cluster, folder, senders)
     sent = {event["id"] for sender in senders for event in sender.events}
     missing, doubled = len(sent - set(held)), len(held) - len(set(held))

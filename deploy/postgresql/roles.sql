@@ -1,11 +1,14 @@
 -- Three roles, so that a hole in the server is no hole in the schema. Run once by a superuser in the database steadfoot:
 --   psql -d steadfoot -v owner_password=... -v app_password=... -v backup_password=... -f deploy/postgresql/roles.sql
 -- Then `steadfoot migrate` as the owner, `steadfoot serve` as the app: it finds the schema in place and changes nothing of it.
+-- Roles are the whole server's, rights one database's: in a new database, as before a restore, it is run without passwords.
 \set ON_ERROR_STOP on
+\if :{?owner_password}
 CREATE ROLE steadfoot_owner LOGIN PASSWORD :'owner_password' NOSUPERUSER NOCREATEDB NOCREATEROLE;
 CREATE ROLE steadfoot_app LOGIN PASSWORD :'app_password' NOSUPERUSER NOCREATEDB NOCREATEROLE;
 -- Creates and drops the scratch database in which each dump is tried.
 CREATE ROLE steadfoot_backup LOGIN PASSWORD :'backup_password' NOSUPERUSER CREATEDB NOCREATEROLE;
+\endif
 
 REVOKE ALL ON DATABASE :"DBNAME" FROM PUBLIC;
 REVOKE ALL ON SCHEMA public FROM PUBLIC;

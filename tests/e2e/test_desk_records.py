@@ -57,6 +57,10 @@ def test_who_saw_it_a_copy_of_it_and_its_end(
         page.keyboard.press("Enter")
         expect(page.get_by_text("The record of Emil Tarrow is erased.")).to_be_visible()
         assert page.url.endswith("/desk/clients")
+        page.goto(f"{server.address}/desk/clients/{client_id}")
+        page.get_by_role("heading", name="This person is not here").wait_for()
+        expect(page.get_by_role("main").get_by_role("link", name="All clients")).to_be_visible()
+        assert faults(page, TARGET_PX) == []
 
         mine.goto(f"{server.address}/app/")
         expect(mine.get_by_role("heading", name="The practice has erased your record")).to_be_visible()

@@ -1,9 +1,16 @@
 """What an installation's settings leave open that people's data should not go through."""
 
+from collections.abc import Iterable
+from difflib import get_close_matches
+from urllib.parse import urlsplit
+
 from sqlalchemy import make_url
 
 from steadfoot.core.settings import Settings
 
+_PREFIX = "STEADFOOT_"
+_NEAR = 0.85
+"""How like a setting's name another must be to be taken for a slip: one or two letters of it. House value."""
 _HERE = frozenset({"localhost", "127.0.0.1", "::1"})
 
 
@@ -27,11 +34,22 @@ def database_unverified(settings: Settings) -> bool:
     return parsed.query.get("sslmode") != "verify-full"
 
 
+def address_here(settings: Settings) -> bool:
+    """Answer whether phones are told an address that means this machine, which no other machine can reach."""
+    return urlsplit(settings.address()).hostname in _HERE
+
+
 def address_insecure(settings: Settings) -> bool:
     """Answer whether phones are told an address without TLS: their browsers then keep nothing for a day offline."""
-    address = settings.address()
-    host = address.partition("://")[2].partition("/")[0].rpartition(":")[0].strip("[]")
-    return not address.startswith("https://") and host not in _HERE
+    return not settings.address().startswith("https://") and not address_here(settings)
+
+
+def mistyped(names: Iterable[str]) -> list[str]:
+    """Answer a sentence for each name of an environment that is nearly a setting's: it would count for nothing."""
+    known = [*(name.upper() for name in Settings.model_fields), "SECRETS_DIR"]
+    ours = [name.upper().removeprefix(_PREFIX) for name in names if name.upper().startswith(_PREFIX)]
+    near = {name: get_close_matches(name, known, 1, _NEAR) for name in ours if name not in known}
+    return [f"{_PREFIX}{name} is no setting. {_PREFIX}{found[0]} is meant?" for name, found in near.items() if found]
 
 
 def weaknesses(settings: Settings) -> list[str]:

@@ -4,7 +4,7 @@ from pathlib import Path
 from typing import Annotated, Literal, Self
 from urllib.parse import urlsplit
 
-from pydantic import Field, SecretStr, model_validator
+from pydantic import Field, SecretStr, field_validator, model_validator
 from pydantic_settings import BaseSettings, SettingsConfigDict
 
 
@@ -62,6 +62,14 @@ class Settings(BaseSettings):
     def practice_address(self) -> str:
         """Answer the address of the practitioners' pages, without a trailing slash; the phones' own, if none is set."""
         return self.practice_url.rstrip("/") or self.address()
+
+    @field_validator("public_url", "practice_url")
+    @classmethod
+    def _address_is_whole(cls, address: str) -> str:
+        """A phone given ``practice.example/app/`` by a link opens nothing."""
+        if address and (urlsplit(address).scheme not in {"http", "https"} or not urlsplit(address).hostname):
+            raise ValueError("an address begins with https://, as https://practice.example does")
+        return address
 
     @model_validator(mode="after")
     def _two_hosts_differ(self) -> Self:

@@ -44,6 +44,7 @@ class Installation:
             contacts=identity.newest_contacts(session, practice_id),
             waiting={name: ask(session, practice_id) for name, ask in self.queues.items()},
             look=self.lookout.last,
+            address_here=production.address_here(self.settings),
             address_insecure=production.address_insecure(self.settings),
             database_unverified=production.database_unverified(self.settings),
         )

@@ -16,6 +16,7 @@ Code = Literal[
     "disk_low",
     "kept_aside",
     "work_waits",
+    "address_here",
     "address_insecure",
     "certificate_unreachable",
     "certificate_untrusted",
@@ -58,6 +59,7 @@ class Standing:
     contacts: Sequence[tuple[datetime, datetime | None]]
     waiting: Mapping[str, Waiting]
     look: Look | None
+    address_here: bool
     address_insecure: bool
     database_unverified: bool
 
@@ -77,6 +79,8 @@ def _of_backup(now: Standing) -> Iterator[Notice]:
 
 
 def _of_address(now: Standing) -> Iterator[Notice]:
+    if now.address_here:
+        yield Notice("address_here", urgent=False)
     if now.address_insecure:
         yield Notice("address_insecure", urgent=True)
     if now.look is None or now.look.problem == "not_https":

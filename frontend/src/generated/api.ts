@@ -4535,7 +4535,7 @@ export interface components {
              * Code
              * @enum {string}
              */
-            code: "backup_none" | "backup_failed" | "backup_old" | "disk_low" | "kept_aside" | "work_waits" | "address_insecure" | "certificate_unreachable" | "certificate_untrusted" | "certificate_ends" | "database_unverified";
+            code: "backup_none" | "backup_failed" | "backup_old" | "disk_low" | "kept_aside" | "work_waits" | "address_here" | "address_insecure" | "certificate_unreachable" | "certificate_untrusted" | "certificate_ends" | "database_unverified";
             /** Urgent */
             urgent: boolean;
         };

@@ -16,6 +16,7 @@ from steadfoot.installation import record
 from steadfoot.installation.nightly import due_at, nightly
 from steadfoot.installation.rotation import name_of, superseded
 from steadfoot.operations import NotPossible, restore
+from steadfoot.serving import open_database
 from tests.builders import House
 from tests.conftest import START, StandingClock
 
@@ -96,6 +97,12 @@ def test_a_copy_that_cannot_be_restored_whole_is_no_backup(
     assert failed is not None
     assert (failed.ok, failed.at, failed.verified_at) == (False, clock(), None)
     assert record.read(settings.backups(), record.LAST_GOOD) == good
+
+
+def test_a_database_in_which_no_practice_is_founded_yet_is_backed_up_too(tmp_path: Path, clock: StandingClock) -> None:
+    settings = Settings(data_dir=tmp_path / "new")
+    open_database(settings).close()
+    assert backups.make(settings, clock).ok
 
 
 def test_a_copy_of_a_damaged_database_is_no_backup(house: House, settings: Settings, clock: StandingClock) -> None:

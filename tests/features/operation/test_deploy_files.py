@@ -127,8 +127,10 @@ def test_the_server_is_started_again_and_given_time_to_stop() -> None:
     assert (service["Restart"], service["TimeoutStopSec"], service["LimitNOFILE"]) == ("always", "40", "65536")
     timer = _unit(DEPLOY / "systemd" / "steadfoot-backup.timer")["Timer"]
     assert timer["Persistent"] == "yes"
-    backup = _unit(DEPLOY / "systemd" / "steadfoot-backup.service")
-    assert backup["Unit"]["OnFailure"].startswith("steadfoot-alarm@")
+    for name in ("steadfoot.service", "steadfoot-backup.service"):
+        unit = _unit(DEPLOY / "systemd" / name)["Unit"]
+        assert unit["OnFailure"].startswith("steadfoot-alarm@"), name
+        assert "Documentation" not in unit, "an installation has no documents"
 
 
 @pytest.mark.skipif(shutil.which("systemd-analyze") is None, reason="no systemd on this machine")
@@ -149,6 +151,21 @@ def _stand_in(folder: Path, name: str, does: str) -> None:
     tool = folder / name
     tool.write_text(f"#!/bin/sh\n{does}\n")
     tool.chmod(0o755)
+
+
+def test_an_installation_that_failed_leaves_nothing_that_refuses_the_next(tmp_path: Path) -> None:
+    python = "\n".join(
+        (
+            'case "$*" in *venv*) for folder; do :; done; mkdir -p "$folder/bin"; cp "$0" "$folder/bin/python";;',
+            "*requirements.txt*) echo no network >&2; exit 1;; esac",
+        )
+    )
+    _stand_in(tmp_path, "python", python)
+    words = ["sh", str(DEPLOY / "install.sh"), str(tmp_path / "there")]
+    env = {"PATH": "/usr/bin:/bin", "PYTHON": str(tmp_path / "python"), "TMPDIR": str(tmp_path)}
+    done = subprocess.run(words, env=env, capture_output=True, text=True, check=False)
+    assert (done.returncode, "no network" in done.stderr) == (1, True)
+    assert [path.name for path in tmp_path.iterdir()] == ["python"]
 
 
 def _backup(folder: Path, psql: str) -> "subprocess.CompletedProcess[str]":

@@ -18,7 +18,7 @@ def test_a_practice_is_founded_once_and_its_data_are_for_the_owner_only(tmp_path
     folder = tmp_path / "data"
     words = ("practice", "create", "Thornwater Physical Therapy", "--email", "maren@thornwater.example")
     done = command(folder, *words, "--time-zone", "Europe/Vienna", stdin=f"{PASSWORD}\n")
-    assert (done.returncode, "is founded" in done.stdout) == (0, True), done.stderr
+    assert (done.returncode, f"is founded (data in {folder})" in done.stdout) == (0, True), done.stderr
     assert folder.stat().st_mode & 0o077 == 0
     again = command(folder, *words, stdin=f"{PASSWORD}\n")
     assert (again.returncode, "already" in again.stderr) == (1, True)
@@ -30,7 +30,7 @@ def test_a_practice_is_founded_once_and_its_data_are_for_the_owner_only(tmp_path
     [
         (("--email", "maren@thornwater.example"), "short\n", "12 to 256"),
         (("--email", "maren@thornwater.example"), "", "12 to 256"),
-        (("--email", "no address"), f"{PASSWORD}\n", "The address"),
+        (("--email", "no address"), f"{PASSWORD}\n", "is no email address, such as"),
         (("--email", "a@b.example", "--time-zone", "Middle/Earth"), f"{PASSWORD}\n", "The time zone"),
     ],
 )

@@ -12,7 +12,7 @@ from typing import Any
 import pytest
 
 from steadfoot import __version__
-from steadfoot.core.production import address_insecure, database_unverified
+from steadfoot.core.production import address_insecure, database_unverified, mistyped
 from steadfoot.core.settings import Settings
 from steadfoot.core.waiting import Waiting
 from steadfoot.installation import record
@@ -163,6 +163,27 @@ def test_a_way_to_the_database_that_anyone_could_read_is_noticed(url: str, open_
 )
 def test_an_address_that_phones_cannot_be_safe_with_is_noticed(url: str, insecure: bool) -> None:
     assert address_insecure(Settings(public_url=url)) is insecure
+
+
+@pytest.mark.parametrize(
+    ("url", "codes"),
+    [("", ["address_here"]), ("http://localhost:9", ["address_here"]), ("http://192.168.1.5:9", ["address_insecure"])],
+)
+def test_an_address_that_only_this_machine_can_reach_is_not_all_well(
+    house: House, clock: StandingClock, url: str, codes: list[str]
+) -> None:
+    _backed_up(house, clock)
+    installation = house.app.state.installation
+    installation.settings = installation.settings.model_copy(update={"public_url": url})
+    assert _codes(house) == codes
+
+
+def test_a_setting_whose_name_is_mistyped_is_noticed_and_nobody_elses_is() -> None:
+    given = ["STEADFOOT_PUBLC_URL", "STEADFOOT_BACKUPS_DIR", "STEADFOOT_PUBLIC_URL", "steadfoot_port", "STEADFOOT_SITE"]
+    assert mistyped([*given, "STEADFOOT_SECRETS_DIR", "STEADFOOT_CHROMIUM", "STEADFOOT_TEST_DATABASE", "PATH"]) == [
+        "STEADFOOT_PUBLC_URL is no setting. STEADFOOT_PUBLIC_URL is meant?",
+        "STEADFOOT_BACKUPS_DIR is no setting. STEADFOOT_BACKUP_DIR is meant?",
+    ]
 
 
 def test_secrets_come_from_files_and_the_environment_wins(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:

@@ -8,6 +8,11 @@ export function RecoveryCodes({ codes, onKept }: { codes: readonly string[]; onK
   const heading = useRef<HTMLHeadingElement>(null);
   const { told, copy } = useCopy(codes.join('\n'), { copied: t('recCopied'), refused: t('recCopyFailed') });
   useEffect(() => heading.current?.focus(), []);
+  useEffect(() => {
+    const ask = (event: Event) => event.preventDefault();
+    addEventListener('beforeunload', ask);
+    return () => removeEventListener('beforeunload', ask);
+  }, []);
   return (
     <div class="codes-sheet">
       <h3 tabIndex={-1} ref={heading}>{t('recShown')}</h3>

@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { dayShort, today } from '../../shared/dates';
 import { activateTotp, beginTotp, removeTotp, type Account } from '../api/account';
 import { confirmed } from '../api/confirm';
+import type { Failure } from '../api/request';
 import { Button } from '../form/Button';
 import { Field } from '../form/Field';
 import { Form } from '../form/Form';
@@ -14,6 +15,10 @@ import { Ask } from './Ask';
 type Begun = Awaited<ReturnType<typeof beginTotp>>;
 /** In fours, as one reads a long key out; apps take it with the spaces. */
 const grouped = (secret: string): string => secret.replace(/(.{4})(?=.)/g, '$1 ');
+
+/** While an app is set up, a wrong code is most often one of a picture scanned before. */
+const wrongWords = (failure: Failure): string =>
+  failure.kind === 'problem' && failure.problem.code === 'wrong-code' ? t('totpWrong') : failureWords(failure);
 
 function SetUp({ begun, again, onOn, onClose }: { begun: Begun; again: boolean; onOn: (codes: string[]) => void; onClose: () => void }) {
   const [code, setCode] = useState('');
@@ -34,7 +39,7 @@ function SetUp({ begun, again, onOn, onClose }: { begun: Begun; again: boolean; 
       <img class="qr" alt={t('totpQr')} src={`data:image/svg+xml,${encodeURIComponent(begun.qr_svg)}`} />
       <p class="secret">{t('totpSecret', { secret: grouped(begun.secret) })}</p>
       <Field label={t('totpFirst')} name="one-time-code" inputMode="numeric" autoComplete="one-time-code" required value={code} onInput={setCode}
-        error={missing || (failure && failureWords(failure))} />
+        error={missing || (failure && wrongWords(failure))} />
       <p class="actions"><Button kind="main" small type="submit">{busy ? t('saving') : t('totpActivate')}</Button> <Button small kind="quiet" onClick={onClose}>{t('cancel')}</Button></p>
     </Form>
   );

@@ -69,7 +69,8 @@ function Phones({ phones, waiting }: Pick<Installation, 'phones' | 'waiting'>) {
   );
 }
 
-const certificate = ({ looked_at, certificate_until }: Installation['address']): string => {
+const certificate = ({ url, looked_at, certificate_until }: Installation['address']): string => {
+  if (!url.startsWith('https:')) return t('insNoHttps');
   if (!looked_at) return t('insNotLooked');
   return certificate_until ? t('insUntil', { date: fullDate(today(new Date(certificate_until))) }) : t('insNoCertificate');
 };

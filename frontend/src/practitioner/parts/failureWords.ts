@@ -9,6 +9,7 @@ export function failureWords(failure: Failure): string {
   if (failure.retryAfterS !== null) return t('failRate', { n: failure.retryAfterS });
   const own = problemWords(failure.problem.code);
   if (own) return own;
+  if (failure.problem.status === 404) return t('failGone');
   if (failure.problem.status === 412) return t('failStale');
   return t('failServer', { detail: failure.problem.detail ?? failure.problem.title });
 }

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { inviteColleague, type ColleagueLink, type Role } from '../api/account';
 import { confirmed } from '../api/confirm';
 import { Button } from '../form/Button';
@@ -15,9 +15,18 @@ import { roleOptions } from './roles';
 function errorsOf(name: string, email: string): FieldErrors {
   const errors: FieldErrors = {};
   if (!name.trim()) errors['colleague-name'] = t('pplNameMissing');
-  if (!email.trim()) errors['colleague-email'] = t('emailMissing');
+  if (!email.trim()) errors['colleague-email'] = t('pplEmailMissing');
   else if (!/^[^@\s]+@[^@\s]+$/.test(email.trim())) errors['colleague-email'] = t('emailOdd');
   return errors;
+}
+
+/** When the link is closed, the focus is where the next colleague is typed: the button that had it is gone. */
+function useFocusBack(link: object | null) {
+  const before = useRef(link);
+  useEffect(() => {
+    if (before.current && !link) document.getElementsByName('colleague-name')[0]?.focus();
+    before.current = link;
+  }, [link]);
 }
 
 /** Makes a link by which one colleague joins, and shows it once. */
@@ -29,6 +38,7 @@ export function Invite({ onInvited }: { onInvited: () => void }) {
   const [errors, setErrors] = useState<FieldErrors>({});
   const [made, setMade] = useState<{ name: string; link: ColleagueLink } | null>(null);
   const { busy, failure, run } = useWrite();
+  useFocusBack(made);
   const submit = async (event: Event) => {
     event.preventDefault();
     const found = errorsOf(name, email);

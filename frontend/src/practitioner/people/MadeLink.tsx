@@ -11,7 +11,7 @@ import { t } from '../words';
 export function MadeLink({ name, link, onClose }: { name: string; link: ColleagueLink; onClose: () => void }) {
   const field = useRef<HTMLInputElement>(null);
   const id = useId();
-  const { told, copy } = useCopy(link.url, { copied: t('recCopied'), refused: t('recCopyFailed') }, () => field.current?.select());
+  const { told, copy } = useCopy(link.url, { copied: t('linkCopied'), refused: t('linkCopyFailed') }, () => field.current?.select());
   useEffect(() => field.current?.focus(), []);
   const time = moment(link.expires_at, me.value?.practice.time_zone ?? 'UTC');
   return (

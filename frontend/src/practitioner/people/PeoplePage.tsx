@@ -1,3 +1,4 @@
+import { useRef } from 'preact/hooks';
 import { requireSecondFactor, withdrawColleague, type People, type Waiting } from '../api/account';
 import { confirmed } from '../api/confirm';
 import { useResource } from '../api/resource';
@@ -10,17 +11,19 @@ import { t } from '../words';
 import { Invite } from './Invite';
 import { Person } from './Person';
 
-function WaitingOnes({ waiting, onChanged }: { waiting: readonly Waiting[]; onChanged: () => void }) {
+function WaitingOnes({ waiting, onChanged, onWithdrawn }: { waiting: readonly Waiting[]; onChanged: () => void; onWithdrawn: () => void }) {
   const { failure, run } = useWrite();
   const zone = me.value?.practice.time_zone ?? 'UTC';
   const withdraw = async ({ id, display_name: name }: Waiting) => {
-    if (await run(() => withdrawColleague(id))) say(t('pplWithdrawn', { name }));
-    onChanged();
+    if (!(await run(() => withdrawColleague(id)))) return onChanged();
+    say(t('pplWithdrawn', { name }));
+    onWithdrawn();
   };
   if (waiting.length === 0) return null;
   return (
     <>
       <h3>{t('pplWaiting')}</h3>
+      <p class="soft note">{t('pplLinkLost')}</p>
       <ul class="people">
         {waiting.map((one) => (
           <li key={one.id}>
@@ -55,7 +58,12 @@ function Requirement({ required, onChanged }: { required: boolean; onChanged: ()
 
 function Page() {
   const { data, asOf, failure, reload } = useResource<People>('/practice/people');
+  const heading = useRef<HTMLHeadingElement>(null);
   const again = () => void reload();
+  const withdrawn = () => {
+    again();
+    heading.current?.focus(); // the button that had the focus is gone
+  };
   return (
     <>
       <ReadFailure failure={failure} asOf={asOf} onRetry={again} />
@@ -63,9 +71,9 @@ function Page() {
       {data && (
         <>
           <section>
-            <h2>{t('pplListTitle')}</h2>
+            <h2 tabIndex={-1} ref={heading}>{t('pplListTitle')}</h2>
             <ul class="people colleagues">{data.items.map((person) => <Person key={person.id} person={person} onChanged={again} />)}</ul>
-            <WaitingOnes waiting={data.waiting} onChanged={again} />
+            <WaitingOnes waiting={data.waiting} onChanged={again} onWithdrawn={withdrawn} />
           </section>
           <section><h2>{t('pplInviteTitle')}</h2><Invite onInvited={again} /></section>
           <Requirement required={data.requires_second_factor} onChanged={again} />

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { dayShort, today } from '../../shared/dates';
 import { changeColleague, resetSecondFactor, welcomeBack, type Colleague, type ColleagueLink, type Role } from '../api/account';
 import { me } from '../api/session';
@@ -13,7 +13,7 @@ import { roleOptions } from './roles';
 type Change = { kind: 'role'; role: Role } | { kind: 'disable' } | { kind: 'enable' } | { kind: 'reset' } | { kind: 'back' };
 
 /** What is asked, done and said for each change. */
-function sayings(person: Colleague, change: Change) {
+function sayings(person: Colleague, change: Change, own: boolean) {
   const name = person.display_name;
   if (change.kind === 'reset') {
     return { title: t('pplResetTitle'), text: t('pplResetText', { name }), button: t('pplReset'), done: t('pplResetDone', { name }), write: () => resetSecondFactor(person.id) };
@@ -23,7 +23,7 @@ function sayings(person: Colleague, change: Change) {
   }
   if (change.kind === 'role') {
     const role = t(`role_${change.role}`);
-    const text = t('pplRoleText', { role, text: t(`roleText_${change.role}`) });
+    const text = t(own ? 'pplRoleOwn' : 'pplRoleText', { role, text: t(`roleText_${change.role}`) });
     return { title: t('pplRoleTitle', { name }), text, button: t('save'), done: t('pplRoleDone', { name, role }), write: () => changeColleague(person.id, { role: change.role }) };
   }
   const disabled = change.kind === 'disable';
@@ -40,18 +40,23 @@ function sayings(person: Colleague, change: Change) {
 export function Person({ person, onChanged }: { person: Colleague; onChanged: () => void }) {
   const [change, setChange] = useState<Change | null>(null);
   const [link, setLink] = useState<ColleagueLink | null>(null);
+  const item = useRef<HTMLLIElement>(null);
   const { display_name: name, disabled_at: since } = person;
   const own = person.id === me.value?.practitioner.id;
   const zone = me.value?.practice.time_zone ?? 'UTC';
   const told = [own && t('pplYou'), person.email, t(person.second_factor ? 'pplFactorYes' : 'pplFactorNo'), since && t('pplDisabled', { date: dayShort(today(new Date(since), zone)) })];
-  const asked = change && sayings(person, change);
+  const asked = change && sayings(person, change, own);
   const done = (answer: Colleague | ColleagueLink | undefined) => {
     if (asked?.done) say(asked.done);
     if (answer && 'url' in answer) setLink(answer);
     onChanged();
   };
+  const close = () => {
+    setLink(null);
+    item.current?.querySelector('select')?.focus(); // the button that had the focus is gone
+  };
   return (
-    <li>
+    <li ref={item}>
       <b>{name}</b>
       <span class="soft">{told.filter(Boolean).join(' · ')}</span>
       <Select label={t('pplRole', { name })} value={person.role} options={roleOptions()} onChange={(role) => role !== person.role && setChange({ kind: 'role', role })} />
@@ -60,7 +65,7 @@ export function Person({ person, onChanged }: { person: Colleague; onChanged: ()
       {!own && !since && <Button small aria-label={t('pplDisableNamed', { name })} onClick={() => setChange({ kind: 'disable' })}>{t('pplDisable')}</Button>}
       {since && <Button small aria-label={t('pplEnableNamed', { name })} onClick={() => setChange({ kind: 'enable' })}>{t('pplEnable')}</Button>}
       <Ask open={asked !== null} title={asked?.title ?? ''} button={asked?.button ?? ''} onClose={() => setChange(null)} write={async () => asked?.write()} onDone={done}>{asked?.text}</Ask>
-      {link && <MadeLink name={name} link={link} onClose={() => setLink(null)} />}
+      {link && <MadeLink name={name} link={link} onClose={close} />}
     </li>
   );
 }

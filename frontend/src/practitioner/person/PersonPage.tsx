@@ -3,6 +3,7 @@ import { dayShort, today } from '../../shared/dates';
 import { useResource } from '../api/resource';
 import type { Overview } from '../api/types';
 import { Button, ButtonLink } from '../form/Button';
+import { Link } from '../form/Link';
 import { Pairings } from '../caseload/Pairings';
 import { tripWords } from '../caseload/sentences';
 import { moment } from '../parts/heard';
@@ -84,13 +85,13 @@ export function PersonPage({ params }: { params: Record<string, string> }) {
   return (
     <main class="person-page">
       <div class="person-head">
-        <h1>{data?.client.display_name ?? t('personLoading')}</h1>
+        <h1>{data?.client.display_name ?? t(missing ? 'personMissingTitle' : 'personLoading')}</h1>
         {data && <p class="soft">{headWords(data).join(' · ')}</p>}
         <span class="spacer" />
         {data && <div class="screen-only actions"><ButtonLink small to={`/clients/${id}/program`}>{t('programLink')}</ButtonLink> <ButtonLink small to={`/clients/${id}/season`}>{t('seaTitle')}</ButtonLink> {data.program && <PrintProgram client={data.client} />} <Button small kind="quiet" onClick={() => print()}>{t('printPage')}</Button></div>}
       </div>
       {missing
-        ? <p role="alert">{t('personMissing')}</p>
+        ? <><p role="alert">{t('personMissing')}</p><p><Link to="/clients">{t('clientsTitle')}</Link></p></>
         : <ReadFailure failure={failure} asOf={asOf} onRetry={() => void reload()} />}
       {data?.client.archived_at && <p class="banner">{t('archivedBanner')}</p>}
       <Pairings client={id} />

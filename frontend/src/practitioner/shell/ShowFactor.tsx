@@ -26,6 +26,12 @@ export function passkeyWords(error: unknown): string {
   return error instanceof PasskeyFailed ? t(`passkey_${error.reason}`) : failureWords(failureFrom(error));
 }
 
+/** The words for a wrong code speak of the next one and of a clock: a recovery code has neither. */
+function factorWords(way: Way, failure: Failure): string {
+  const wrong = failure.kind === 'problem' && failure.problem.code === 'wrong-code';
+  return wrong && way === 'recovery_code' ? t('secRecoveryWrong') : failureWords(failure);
+}
+
 /** Shows a second factor: a code, a passkey, a recovery code, whichever the person has. */
 export function ShowFactor({ ways, challenge, onShow, button }: Props) {
   const usable = ways.filter((way) => way !== 'passkey' || passkeysWork());
@@ -41,7 +47,7 @@ export function ShowFactor({ ways, challenge, onShow, button }: Props) {
     setError('');
     try {
       const failure = await onShow(await shown());
-      if (failure) setError(failureWords(failure));
+      if (failure) setError(factorWords(way, failure));
     } catch (thrown) {
       setError(passkeyWords(thrown));
     }

@@ -83,11 +83,11 @@ const numberFormat = onePerTag((tag) => new Intl.NumberFormat(tag));
 const pluralRules = onePerTag((tag) => new Intl.PluralRules(tag));
 
 function fill(text: string, values: Record<string, string | number>): string {
-  if (!text.includes('{')) return text;
-  const number = numberFormat(localeTag());
-  return text.replace(/\{(\w+)\}/g, (whole, name: string) => {
+  // A German date may end with a full stop, and the sentence's own then makes two.
+  return text.replace(/\{(\w+)\}(\.?)/g, (whole, name: string, stop: string) => {
     const value = values[name];
-    return value === undefined ? whole : typeof value === 'number' ? number.format(value) : value;
+    const said = typeof value === 'number' ? numberFormat(localeTag()).format(value) : value;
+    return said == null ? whole : said.endsWith('.') ? said : said + stop;
   });
 }
 

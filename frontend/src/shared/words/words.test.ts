@@ -20,6 +20,11 @@ describe('saying', () => {
     expect(say(entry, { n: 0, who: 'Emil' }, 'en')).toBe('0 sets for Emil');
     expect(say(entry, { n: 1234, who: 'Emil' }, 'en')).toBe('1,234 sets for Emil');
   });
+  it('ends a sentence with one full stop where what is filled in ends with one', () => {
+    expect(say('In Gebrauch seit {date}. {date}: gut.', { date: 'Sa., 28. Nov.' }, 'de')).toBe('In Gebrauch seit Sa., 28. Nov. Sa., 28. Nov.: gut.');
+    expect(say('Noch {n}. Weiter …', { n: 3 }, 'de')).toBe('Noch 3. Weiter …');
+    expect(say('{what}.', {}, 'de')).toBe('{what}.');
+  });
   it('speaks English until the other language is there', () => {
     const t = makeWords({ hello: 'Good day, {name}' }, { de: async () => ({ default: { hello: 'Guten Tag, {name}' } }) });
     language.value = 'de';

@@ -5,7 +5,7 @@ import type en from '../en/own';
 export default {
   newTitle: 'Eigene Übung schreiben',
   editTitle: '{name} ändern',
-  intro: 'Sie wird nur in Ihrer Praxis angeboten. Klienten bekommen sie mit dem nächsten Programm, das sie enthält.',
+  intro: 'Sie wird nur in Ihrer Praxis angeboten. Betreute bekommen sie mit dem nächsten Programm, das sie enthält.',
   newLink: 'Eigene Übung schreiben',
   ownMark: 'eigene',
   archivedMark: 'archiviert',
@@ -34,7 +34,7 @@ export default {
 
   aboutHead: 'Zur Übung',
   name: 'Bezeichnung',
-  nameHint: 'Ein Begriff, den der Klient versteht',
+  nameHint: 'Ein Begriff, den Betreute verstehen',
   why: 'Wofür sie gut ist',
   sentenceHint: 'Ein Satz, mit großem Anfang und Punkt am Ende',
   trains: 'Trainiert',

@@ -1,7 +1,8 @@
 export default {
   personTitle: 'Eine Person',
   personLoading: 'Die Person wird geöffnet …',
-  personMissing: 'Diese Person gibt es in dieser Praxis nicht.',
+  personMissingTitle: 'Diese Person ist nicht hier',
+  personMissing: 'Diese Person gibt es in der Praxis nicht. Vielleicht wurde die Akte gelöscht, oder der Link stimmt nicht.',
   headAge: { one: '{n} Jahr alt', other: '{n} Jahre alt' },
   headProgram: 'Programm Version {number} seit {date}',
   headNoProgram: 'noch kein Programm',

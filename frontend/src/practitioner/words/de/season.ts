@@ -114,7 +114,7 @@ const de: Translation<typeof en> = {
   seaTaking: 'Der Entwurf wird geschrieben',
   seaChooseShort: 'Die Zeit reicht nicht für das oben Genannte. Wählen Sie jeweils, was nachgibt, oder gehen Sie bewusst mit weniger.',
   seaChooseCircuit: 'Wählen Sie mindestens einen Zirkel für die Krafteinheiten.',
-  seaNameTrip: 'Geben Sie der Tour einen Namen; die Klientin sieht ihn.',
+  seaNameTrip: 'Geben Sie der Tour einen Namen; die betreute Person sieht ihn.',
   seaStaleDraft: 'Jemand hat den Entwurf inzwischen geändert. Öffnen Sie die Seite noch einmal; was Sie geplant haben, bleibt.',
   seaUnsent: 'Änderungen am Programm warten in diesem Browser und haben den Server noch nicht erreicht. Öffnen Sie zuerst das Programm.',
   seaOpenProgram: 'Das Programm öffnen',

@@ -2,7 +2,8 @@
 export default {
   personTitle: 'One person',
   personLoading: 'Opening this person …',
-  personMissing: 'There is no such person in this practice.',
+  personMissingTitle: 'This person is not here',
+  personMissing: 'There is no such person in this practice. The record may have been erased, or the link may be wrong.',
   headAge: { one: '{n} year old', other: '{n} years old' },
   headProgram: 'program version {number} since {date}',
   headNoProgram: 'no program yet',
