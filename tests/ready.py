@@ -1,4 +1,4 @@
-"""What each test would make ready anew, and most of a small test's time: an app's routes, and how queries are written."""
+"""What each test would make ready anew, which is most of a small one's time: routes, and how queries are written."""
 
 from typing import Any
 
