@@ -26,7 +26,7 @@ step "rules, every line and branch, and outside references" rules_covered
 joined
 step "figures" python -m pytest -n 2 --dist loadgroup tests/figures
 # Three at a time, a file to each: these start servers, browsers and databases of their own, and wait for them.
-step "features and sync" python -m pytest -n 3 --dist loadfile tests/features tests/sync
+step "features and sync" python -m pytest -n 3 --dist loadfile --no-loadscope-reorder tests/sync tests/features
 step "end to end" python -m pytest -n 2 --dist loadfile tests/e2e
 # What reaches the database; rules, texts and pages do not care which one it is.
 step "stores and sync on PostgreSQL" \
