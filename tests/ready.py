@@ -24,14 +24,12 @@ class Engines:
 
     def lend(self, url: str) -> Database:
         """Answer a database that is opened as any other; the one before must be closed."""
-        found = Database(url)
         self._file = make_url(url).database
-        if self._pair is None:
-            self._pair = found.writer, found.reader
-            if found.is_sqlite:
-                for engine in self._pair:
-                    event.listen(engine, "do_connect", self._lead)
-        found.writer, found.reader = self._pair
+        found = Database(url, engines=self._pair)
+        if self._pair is None and found.is_sqlite:
+            for engine in (found.writer, found.reader):
+                event.listen(engine, "do_connect", self._lead)
+        self._pair = found.writer, found.reader
         return found
 
     def _lead(self, _dialect: Any, _record: Any, where: list[Any], _how: dict[str, Any]) -> None:
