@@ -26,11 +26,13 @@ step "rules, every line and branch, and outside references" rules_covered
 joined
 step "figures" python -m pytest -n 2 --dist loadgroup tests/figures
 # Three at a time, a file to each: these start servers, browsers and databases of their own, and wait for them.
-step "features and sync" python -m pytest -n 3 --dist loadfile tests/features tests/sync
+# In the order given, where the long files come first; else what has few tests would come last, however long they take.
+step "features and sync" python -m pytest -n 3 --dist loadfile --no-loadscope-reorder tests/sync tests/features
 step "end to end" python -m pytest -n 2 --dist loadfile tests/e2e
 # What reaches the database; rules, texts and pages do not care which one it is.
 step "stores and sync on PostgreSQL" \
-  env STEADFOOT_TEST_DATABASE=postgresql python -m pytest -n 3 --dist loadfile \
+  env STEADFOOT_TEST_DATABASE=postgresql python -m pytest -n 3 --dist loadfile --no-loadscope-reorder \
+  tests/sync/test_order.py tests/features/operation/test_schema.py tests/sync/test_due.py \
   tests/features/identity/test_clients.py tests/features/identity/test_pairing.py tests/features/intake \
   tests/features/identity/test_people.py tests/features/identity/test_totp.py \
   tests/features/checkins/test_event_identity.py tests/features/checkins/test_acknowledged.py \
@@ -38,8 +40,7 @@ step "stores and sync on PostgreSQL" \
   tests/features/checkins/test_timeline.py tests/features/monitoring/test_flags.py \
   tests/features/monitoring/test_rebuild.py tests/features/monitoring/test_progression_decisions.py \
   tests/features/audit/test_chain.py tests/features/custody/test_erase.py \
-  tests/features/operation/test_schema.py tests/features/programs/test_publish.py \
+  tests/features/programs/test_publish.py \
   tests/features/programs/test_drafts_and_templates.py tests/features/trips/test_trip.py \
-  tests/sync/test_order.py tests/sync/test_transactions.py tests/sync/test_commit.py \
-  tests/sync/test_together.py tests/sync/test_due.py
+  tests/sync/test_transactions.py tests/sync/test_commit.py tests/sync/test_together.py
 summary

@@ -41,19 +41,6 @@ def environment(folder: Path, database_url: str | None = None) -> dict[str, str]
     return {**kept, **own, **({"STEADFOOT_DATABASE_URL": database_url} if database_url else {})}
 
 
-def command(folder: Path, *words: str, stdin: str = "") -> subprocess.CompletedProcess[str]:
-    """Run a command of the command line to its end."""
-    return subprocess.run(
-        [sys.executable, "-m", "steadfoot.cli", *words],
-        env=environment(folder),
-        input=stdin,
-        capture_output=True,
-        text=True,
-        timeout=60,
-        check=False,
-    )
-
-
 @dataclass
 class Server:
     """``steadfoot serve`` on a data folder."""

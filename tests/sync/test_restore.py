@@ -12,8 +12,9 @@ from steadfoot.custody.erase import erase, wipe
 from steadfoot.identity.tables import Client
 from tests.builders import API
 from tests.conftest import START
+from tests.sync.commands import command
 from tests.sync.laboratory import Laboratory
-from tests.sync.server import Sender, command, running
+from tests.sync.server import Sender, running
 
 pytestmark = pytest.mark.server
 

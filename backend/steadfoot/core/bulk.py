@@ -3,6 +3,7 @@ first, costs several times what it costs the database."""
 
 from collections.abc import Callable, Sequence
 from datetime import UTC, date, datetime
+from functools import lru_cache
 from typing import Any
 
 from sqlalchemy import ColumnElement, Connection, Dialect, Select, literal_column
@@ -68,14 +69,19 @@ def _run(connection: Connection, statement: str, rows: Sequence[Row]) -> None:
         connection.exec_driver_sql(statement, list(rows))
 
 
+@lru_cache(maxsize=64)
+def _around_keys(query: Select[Any], key: ColumnElement[str] | Mapped[str], dialect: Dialect) -> list[str]:
+    """Answer a query's text before and after its keys: wording it takes longer than all else that makes an app."""
+    return str(query.where(key.in_([literal_column(_KEYS)])).compile(dialect=dialect)).split(_KEYS)
+
+
 class Asking:
     """A query for what belongs to any of some keys; its values come as the driver has them."""
 
     def __init__(self, query: Select[Any], key: ColumnElement[str] | Mapped[str], dialect: Dialect) -> None:
         """``query`` has no values of its own; ``key`` is the column that the keys are looked for in."""
-        asked = query.where(key.in_([literal_column(_KEYS)]))
         self._mark = _mark(dialect)
-        self._before, self._after = str(asked.compile(dialect=dialect)).split(_KEYS)
+        self._before, self._after = _around_keys(query, key, dialect)
 
     def rows(self, connection: Connection, keys: Sequence[str]) -> Sequence[Any]:
         """Answer the rows of these keys, of which there is at least one."""

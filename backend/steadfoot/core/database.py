@@ -103,6 +103,13 @@ def _server_engine(url: str, pool_size: int) -> Engine:
     return engine
 
 
+def _engines(url: str, pool_size: int) -> tuple[Engine, Engine]:
+    if make_url(url).get_backend_name() == "sqlite":
+        return _sqlite_engine(url, "BEGIN IMMEDIATE"), _sqlite_engine(url, "BEGIN")
+    both = _server_engine(url, pool_size)
+    return both, both
+
+
 class Turns:
     """How many requests may hold a session at once; the others wait on the event loop and not in a thread.
 
@@ -122,17 +129,14 @@ class Turns:
 class Database:
     """One database, SQLite or PostgreSQL, with an engine for writers and one for readers."""
 
-    def __init__(self, url: str, pool_size: int = _POOL_SIZE) -> None:
+    def __init__(self, url: str, pool_size: int = _POOL_SIZE, engines: tuple[Engine, Engine] | None = None) -> None:
+        """``engines``: a writer's and a reader's of another ``Database`` that is closed, which know the queries."""
         self.url = url
         self.is_sqlite = make_url(url).get_backend_name() == "sqlite"
-        if self.is_sqlite:
-            path = make_url(url).database
-            if path:
-                Path(path).parent.mkdir(parents=True, exist_ok=True)
-            self.writer = _sqlite_engine(url, "BEGIN IMMEDIATE")
-            self.reader = _sqlite_engine(url, "BEGIN")
-        else:
-            self.writer = self.reader = _server_engine(url, pool_size)
+        path = make_url(url).database
+        if self.is_sqlite and path:
+            Path(path).parent.mkdir(parents=True, exist_ok=True)
+        self.writer, self.reader = engines or _engines(url, pool_size)
         self.write_turns = Turns(1 if self.is_sqlite else pool_size // 2)
         self.read_turns = Turns(pool_size // 2)
 

@@ -11,7 +11,7 @@ from steadfoot.audit.service import Act, Actor, ActorKind
 from steadfoot.core.database import Database
 from steadfoot.migrations.upgrade import upgrade
 from tests.conftest import START
-from tests.sync.server import command
+from tests.sync.commands import command
 
 pytestmark = pytest.mark.server
 

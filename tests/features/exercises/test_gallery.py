@@ -13,15 +13,21 @@ from steadfoot.exercises.schemas import Form
 WISH = ("squat", "free", Form.STILL, None)
 
 
+class Drawn(list):
+    """What was computed, in order; each takes a while."""
+
+    takes_s = 0.02
+
+
 @pytest.fixture
 def drawn(monkeypatch):
-    """What was computed, in order, and how many at most at the same time."""
-    calls, lock = [], threading.Lock()
+    """What was computed, in order, and never two at the same time."""
+    calls, lock = Drawn(), threading.Lock()
 
     def draw(*wish):
         assert lock.acquire(blocking=False), "two drawings at once"
         calls.append(wish)
-        threading.Event().wait(0.02)
+        threading.Event().wait(calls.takes_s)
         lock.release()
         return f"<svg>{wish}</svg>".encode()
 
@@ -81,6 +87,7 @@ def test_a_folder_that_cannot_be_written_leaves_memory(tmp_path, drawn, folder):
 
 
 def test_drawing_ahead_fills_the_folder_and_clears_out_old_files(tmp_path, drawn):
+    drawn.takes_s = 0  # there are hundreds, and nobody asks meanwhile
     folder = tmp_path / "figures"
     folder.mkdir()
     (folder / "of-an-earlier-engine.svg").write_text("<svg/>")

@@ -123,13 +123,16 @@ def test_today_is_the_clients_own_day(house, clock):
 
 def test_the_number_of_queries_does_not_grow_with_the_clients(house, database):
     asked: list[str] = []
-    event.listen(database.reader, "before_cursor_execute", lambda *args: asked.append(args[2]))
+
+    def note(*args):
+        asked.append(args[2])
 
     def queries():
         asked.clear()
         house.get("/caseload")
         return len(asked)
 
+    event.listen(database.reader, "before_cursor_execute", note)
     scene(house, "One").phone.sync()
     one = queries()
     for name in ("Two", "Three", "Four"):
@@ -137,6 +140,7 @@ def test_the_number_of_queries_does_not_grow_with_the_clients(house, database):
         here.hurt(TUESDAY, 7)
         here.phone.sync()
     assert queries() == one
+    event.remove(database.reader, "before_cursor_execute", note)
 
 
 def test_an_overview_shows_one_client_whole(house, clock):

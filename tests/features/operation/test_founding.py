@@ -9,7 +9,7 @@ from fastapi.testclient import TestClient
 from steadfoot.app import create_app
 from steadfoot.core.settings import Settings
 from tests.builders import API, PASSWORD
-from tests.sync.server import command
+from tests.sync.commands import command
 
 pytestmark = pytest.mark.server
 

@@ -9,6 +9,7 @@ from urllib.parse import quote
 import pytest
 from fastapi.testclient import TestClient
 
+from steadfoot.app import create_app
 from steadfoot.core import logs
 from tests.builders import API, House
 
@@ -70,8 +71,9 @@ def test_nothing_of_anybody_is_in_a_log_whatever_is_asked_and_however_it_fails(h
     visitor.get(f"/{MARKER}/{quote(NASTY)}")
     visitor.request(MARKER, "/")
     house.http.post(f"{API}/clients", json={"display_name": MARKER, "usual_pain": MARKER})
-    house.app.dependency_overrides.clear()
-    house.app.add_api_route("/boom", _boom)
+    app = create_app(house.app.state.settings, house.app.state.database, house.clock)
+    app.add_api_route("/boom", _boom)
+    visitor = TestClient(app, base_url="https://testserver", raise_server_exceptions=False)
     assert visitor.get("/boom").status_code == 500
     for secret in (MARKER, client_id, phone.token, phone.device_id, "maren", "Thornwater", "/api"):
         assert secret not in written.getvalue()

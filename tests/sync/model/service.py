@@ -173,9 +173,8 @@ class Service:
         What an app knows is its state; its routes, which take a tenth of a second to be made ready, are kept, and so
         are the engines, which have no connection any more and still know how each query is written.
         """
-        self.database = Database(f"sqlite:///{self.file}")
-        self._engines = self._engines or (self.database.writer, self.database.reader)
-        self.database.writer, self.database.reader = self._engines
+        self.database = Database(f"sqlite:///{self.file}", engines=self._engines)
+        self._engines = self.database.writer, self.database.reader
         fresh = create_app(self.settings, self.database, self.clock)
         self.app = self.app or fresh
         self.app.state = fresh.state
