@@ -131,7 +131,11 @@ def test_the_cookie_goes_to_the_practices_host_and_no_further(app: FastAPI, hous
 
 @pytest.mark.parametrize(
     ("public", "practice"),
-    [("https://a.example", "https://a.example:8443"), ("", "https://a.example"), ("https://a.example", "a.example")],
+    [
+        ("https://a.example", "https://a.example:8443"),
+        ("", "https://a.example"),
+        ("https://a.example", "https://A.example/"),
+    ],
 )
 def test_two_addresses_of_one_host_are_no_two_hosts(public: str, practice: str) -> None:
     with pytest.raises(ValidationError, match="two different hosts"):
