@@ -58,6 +58,7 @@ POLICY: dict[str, tuple[str, str]] = {
     "resetSecondFactor": (BY_COOKIE, FOUND),
     "welcomeBack": (BY_COOKIE, FOUND),
     "changePracticeSecurity": (BY_COOKIE, NONE),
+    "changePracticeWords": (BY_COOKIE, NONE),
     "listen": (BY_COOKIE, NONE),
     "listClients": (BY_COOKIE, OWN),
     "createClient": (BY_COOKIE, NONE),
@@ -209,6 +210,7 @@ def bodies() -> dict[str, Any]:
         "inviteColleague": {"email": "new@thornwater.example", "display_name": "Somebody", "role": "practitioner"},
         "changeColleague": {"role": "read_only"},
         "changePracticeSecurity": {"requires_second_factor": False},
+        "changePracticeWords": {"emergency_text": "from outside", "reply_time_text": "from outside"},
         "pairPhone": {"code": "x"},
     }
 

@@ -14,6 +14,7 @@ OWNERS_ONLY = {
     "resetSecondFactor",
     "welcomeBack",
     "changePracticeSecurity",
+    "changePracticeWords",
     "readAudit",
     "verifyAudit",
     "exportAuditTable",

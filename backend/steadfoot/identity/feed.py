@@ -7,7 +7,7 @@ from sqlmodel import Session
 
 from steadfoot.core.ids import uuid7
 from steadfoot.identity import store
-from steadfoot.identity.tables import Change, Client
+from steadfoot.identity.tables import Change, Client, Practice
 
 
 def announce(session: Session, client: Client, kind: str, body: dict[str, Any], now: datetime) -> Change:
@@ -26,17 +26,31 @@ def announce(session: Session, client: Client, kind: str, body: dict[str, Any], 
     return change
 
 
-def announce_practice(session: Session, client: Client, now: datetime) -> None:
-    """Tell the phone whose client its owner is, and what the practice says about emergencies and replies."""
-    practice = store.practice(session, client.practice_id)
-    people = store.practitioners(session, client.practice_id)
-    body = {
+def _practice_body(session: Session, practice: Practice) -> dict[str, Any]:
+    people = store.practitioners(session, practice.id)
+    return {
         "name": practice.name,
         "practitioner": people[0].display_name if people else practice.name,
         "emergency_text": practice.emergency_text,
         "reply_time_text": practice.reply_time_text,
     }
-    announce(session, client, "practice", body, now)
+
+
+def announce_practice(session: Session, client: Client, now: datetime) -> None:
+    """Tell the phone whose client its owner is, and what the practice says about emergencies and replies."""
+    # Shared: words that change at this moment reach either this change or the list of those who are told.
+    practice = store.lock_practice(session, client.practice_id, shared=True)
+    announce(session, client, "practice", _practice_body(session, practice), now)
+
+
+def announce_practice_to_all(session: Session, practice: Practice, now: datetime) -> None:
+    """Tell the phones of all clients the same, whose practice the caller has locked.
+
+    Archived ones too: whoever is taken on again must not have the old number on their phone.
+    """
+    body = _practice_body(session, practice)
+    for client in store.clients(session, practice.id):
+        announce(session, client, "practice", body, now)
 
 
 def announce_settings(session: Session, client: Client, now: datetime) -> None:

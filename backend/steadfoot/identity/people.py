@@ -8,11 +8,12 @@ from sqlmodel import Session
 
 from steadfoot.core.ids import digest_of, new_code, normal_code, uuid7
 from steadfoot.core.problems import Conflict, NotFound, not_found
-from steadfoot.identity import account, factor_store, sessions, store
+from steadfoot.identity import account, factor_store, feed, sessions, store
 from steadfoot.identity.access import PractitionerAccess
 from steadfoot.identity.account_schemas import ColleagueBody, ColleagueChange, ColleagueLink, Welcome
 from steadfoot.identity.events import Kind, Someone, security_event
 from steadfoot.identity.roles import Role
+from steadfoot.identity.schemas import PracticeWords
 from steadfoot.identity.service import enroll
 from steadfoot.identity.tables import ColleagueInvitation, Practitioner
 
@@ -237,3 +238,16 @@ def require_second_factor(session: Session, access: PractitionerAccess, *, requi
     practice.requires_second_factor = required
     session.add(practice)
     _note(session, access, Kind.SECURITY_CHANGED)
+
+
+def change_words(session: Session, access: PractitionerAccess, words: PracticeWords, now: datetime) -> None:
+    """Set what clients read about emergencies and replies; each phone has it at its next contact.
+
+    Of two owners at once the last one's words are kept. The same words again are no news to anyone.
+    """
+    practice = store.lock_practice(session, access.practice_id)
+    if (practice.emergency_text, practice.reply_time_text) == (words.emergency_text, words.reply_time_text):
+        return
+    practice.emergency_text, practice.reply_time_text = words.emergency_text, words.reply_time_text
+    session.add(practice)
+    feed.announce_practice_to_all(session, practice, now)

@@ -25,7 +25,7 @@ from steadfoot.identity.account_schemas import (
 )
 from steadfoot.identity.cookies import COOKIE, remember, set_session
 from steadfoot.identity.roles import Role
-from steadfoot.identity.schemas import Me
+from steadfoot.identity.schemas import Me, PracticeWords
 from steadfoot.identity.sign_in_routes import me_of
 from steadfoot.identity.tables import ColleagueInvitation, Practitioner
 
@@ -108,6 +108,13 @@ def post_welcome_link(
 def patch_security(body: PracticeSecurity, access: ByConfirmed, session: WriteSession) -> PracticeSecurity:
     """Require a second factor from everyone, or no longer."""
     people.require_second_factor(session, access, required=body.requires_second_factor)
+    return body
+
+
+@router.put("/practice/words", operation_id="changePracticeWords")
+def put_words(body: PracticeWords, access: ByPractitioner, session: WriteSession, at: Now) -> PracticeWords:
+    """Set what clients read about emergencies and replies. ``readMe`` has the present words."""
+    people.change_words(session, access, body, at)
     return body
 
 

@@ -54,6 +54,7 @@ OWNER_ONLY = frozenset(
         "resetSecondFactor",
         "welcomeBack",
         "changePracticeSecurity",
+        "changePracticeWords",
         "readAudit",
         "verifyAudit",
         "exportAuditTable",

@@ -7,7 +7,7 @@ from zoneinfo import ZoneInfo, available_timezones
 
 from pydantic import AfterValidator, BaseModel, Field, StringConstraints
 
-from steadfoot.core.texts import JSON_INT, JSON_NUMBER, Inward, JsonBool, Line, Name, Note
+from steadfoot.core.texts import JSON_INT, JSON_NUMBER, STORABLE, Inward, JsonBool, Line, Name, Note
 from steadfoot.identity.roles import Role
 from steadfoot.rules.norms import BODY_MASS_MAX_KG, BODY_MASS_MIN_KG, HEIGHT_MAX_CM, HEIGHT_MIN_CM, Sex
 from steadfoot.rules.vocabulary import Kit
@@ -51,6 +51,16 @@ class PracticeOut(BaseModel):
     time_zone: str
     emergency_text: str
     reply_time_text: str
+
+
+ClientLine = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=300), STORABLE]
+
+
+class PracticeWords(Inward):
+    """What a practice says to its clients in its own words. Phones show both where help is sought: neither is empty."""
+
+    emergency_text: ClientLine = Field(description="Above pain and symptoms: whom to call in an emergency")
+    reply_time_text: ClientLine = Field(description="Where clients write: when the practice reads and answers")
 
 
 class Me(BaseModel):

@@ -34,9 +34,13 @@ def practitioner(session: Session, practice_id: str, practitioner_id: str) -> Pr
     return session.exec(scoped(Practitioner, practice_id).where(Practitioner.id == practitioner_id)).first()
 
 
-def lock_practice(session: Session, practice_id: str) -> Practice:
-    """Answer the practice, locked until the transaction ends: who owns it changes one by one."""
-    return session.exec(select(Practice).where(Practice.id == practice_id).with_for_update()).one()
+def lock_practice(session: Session, practice_id: str, *, shared: bool = False) -> Practice:
+    """Answer the practice, locked until the transaction ends: who owns it, and what it says, changes one by one.
+
+    ``shared``: it only must not change meanwhile. ``key_share``: rows that point to it may be added meanwhile.
+    """
+    query = select(Practice).where(Practice.id == practice_id)
+    return session.exec(query.with_for_update(read=shared, key_share=not shared)).one()
 
 
 def sign_in(session: Session, digest: str) -> tuple[SignIn, Practitioner, Practice] | None:

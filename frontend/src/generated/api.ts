@@ -1720,6 +1720,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/practice/words": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /**
+         * Put Words
+         * @description Set what clients read about emergencies and replies. ``readMe`` has the present words.
+         */
+        put: operations["changePracticeWords"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/record.zip": {
         parameters: {
             query?: never;
@@ -5146,6 +5166,22 @@ export interface components {
         PracticeSecurity: {
             /** Requires Second Factor */
             requires_second_factor: boolean;
+        };
+        /**
+         * PracticeWords
+         * @description What a practice says to its clients in its own words. Both must say something: phones show them in an emergency.
+         */
+        PracticeWords: {
+            /**
+             * Emergency Text
+             * @description Above pain and symptoms: whom to call in an emergency
+             */
+            emergency_text: string;
+            /**
+             * Reply Time Text
+             * @description Where clients write: when the practice reads and answers
+             */
+            reply_time_text: string;
         };
         /**
          * PractitionerOut
@@ -10997,6 +11033,36 @@ export interface operations {
                 };
             };
             400: components["responses"]["400"];
+            403: components["responses"]["403"];
+            413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            503: components["responses"]["503"];
+        };
+    };
+    changePracticeWords: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PracticeWords"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PracticeWords"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
             403: components["responses"]["403"];
             413: components["responses"]["413"];
             422: components["responses"]["422"];
