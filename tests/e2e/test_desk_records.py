@@ -1,4 +1,4 @@
-"""The log, the export and the erasure on the desk, by keyboard where it matters; what the phone then says."""
+"""The log, the export, the erasure and what clients read, by keyboard where it matters; what the phone then says."""
 
 import io
 import json
@@ -6,7 +6,7 @@ import zipfile
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import BrowserContext, Playwright, expect
+from playwright.sync_api import BrowserContext, Page, Playwright, expect
 
 from tests.e2e.conftest import Server, phone_browser
 from tests.e2e.looking import faults
@@ -86,3 +86,44 @@ def test_how_long_records_are_kept_is_asked_and_has_no_default(desk: BrowserCont
     page.get_by_role("button", name="Save").click()
     expect(page.get_by_text("Chosen. Nothing was erased.")).to_be_visible()
     assert server.call("GET", "/retention")["years"] == 10
+
+
+def _paired(mine: Page, server: Server) -> Page:
+    mine.goto(pairing_link(server, new_client(server)))
+    for name in ("Go on", "Yes, this is me"):
+        mine.get_by_role("button", name=name).click()
+    mine.get_by_role("link", name="Me", exact=True).wait_for()
+    mine.goto(f"{server.address}/app/practice")
+    return mine
+
+
+def test_a_practice_says_whom_to_call_and_the_phone_shows_it_after_its_next_contact(
+    desk: BrowserContext, server: Server, playwright: Playwright, tmp_path: Path
+) -> None:
+    with phone_browser(playwright, tmp_path / "phone") as phone:
+        mine = _paired(phone.pages[0], server)
+        expect(mine.get_by_text("Call your local emergency number.")).to_be_visible()
+        page = open_desk(desk, server)
+        page.locator(".menu summary").click()
+        page.get_by_role("link", name="What clients read").click()
+        call, save = page.get_by_label("In an emergency"), page.get_by_role("button", name="Save", exact=True)
+        call.fill(" ")
+        save.press("Enter")
+        page.get_by_role("link", name="Please write whom to call in an emergency.").press("Enter")
+        expect(call).to_be_focused()
+        page.keyboard.type("In the valley dial 144.")
+        page.set_viewport_size({"width": 320, "height": 700})
+        expect(page.get_by_text("Clients read now: Call your local")).to_be_visible()
+        assert faults(page, TARGET_PX) == []
+        desk.set_offline(True)
+        save.press("Enter")
+        expect(page.get_by_text("What you typed is kept; please try again.", exact=False)).to_be_visible()
+        desk.set_offline(False)
+        save.press("Enter")
+        expect(page.get_by_text("Each phone shows it from its next contact on.", exact=False)).to_be_visible()
+        expect(page.get_by_text("Clients read now")).to_have_count(0)
+        mine.reload()
+        expect(mine.get_by_text("In the valley dial 144.")).to_be_visible()
+        expect(mine.get_by_text("Call your local emergency number.")).to_have_count(0)
+        page.get_by_role("button", name="Undo").click()
+        expect(call).to_have_value("Call your local emergency number. This app calls nobody.")

@@ -123,6 +123,7 @@ def _desk_paths(demo: Demo) -> dict[str, str]:
         "sources": "/desk/sources",
         "account": "/desk/account",
         "people": "/desk/practice/people",
+        "words": "/desk/practice/words",
         "program": f"/desk/clients/{emil}/program",
         "first program": f"/desk/clients/{marek}/program",
         "templates": "/desk/templates",
@@ -153,6 +154,7 @@ DESK_SCREENS = [
     "sources",
     "account",
     "people",
+    "words",
     "program",
     "first program",
     "templates",
@@ -206,7 +208,7 @@ LOOKS = ("Find a", "Which test", "Print", "Show the movement", "Show earlier", "
 """What whoever may only read is offered beside links, by the first words: it filters, opens, prints, exports."""
 COMPUTES = {"season-plans", "checks"}
 """Posted, but only computed."""
-OWNERS_PAGES = {"/desk/practice/people", "/desk/practice/audit", "/desk/practice/status"}
+OWNERS_PAGES = {f"/desk/practice/{page}" for page in ("people", "words", "audit", "status")}
 CLOSED = OWNERS_PAGES | {"/desk/clients/new", "/desk/exercises/own/new"}
 
 

@@ -9,6 +9,7 @@ import { custodyRoutes } from './custody/routes';
 import { editorRoutes } from './editor/routes';
 import { NotFound } from './NotFound';
 import { PeoplePage } from './people/PeoplePage';
+import { ClientWordsPage } from './practice/ClientWordsPage';
 import { PersonPage } from './person/PersonPage';
 import { InstallationPage } from './installation/InstallationPage';
 import { LoadPage } from './load/LoadPage';
@@ -34,6 +35,7 @@ export const routes: readonly Route[] = [
   { path: '/clients/:id/season', page: SeasonPage, title: () => t('seaTitle') },
   { path: '/account', page: AccountPage, title: () => t('accTitle') },
   { path: '/practice/people', page: PeoplePage, title: () => t('pplTitle') },
+  { path: '/practice/words', page: ClientWordsPage, title: () => t('wrdTitle') },
   { path: '/sources', page: SourcesPage, title: () => t('sourcesTitle') },
   { path: '/clients/:id/tests', page: TestsPage, title: () => t('tstTitle') },
   { path: '/clients/:id/trip', page: TripPage, title: () => t('trpTitle') },

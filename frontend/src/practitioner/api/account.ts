@@ -13,6 +13,7 @@ export type People = Schemas['People'];
 export type Role = Schemas['Role'];
 export type Options = Schemas['PasskeyOptions'];
 export type Welcome = Schemas['Welcome'];
+export type PracticeWords = Schemas['PracticeWords'];
 /** What is shown beside the password. */
 export interface Shown { code?: string; recovery_code?: string; passkey?: PasskeyAnswer }
 export type Way = 'code' | 'passkey' | 'recovery_code';
@@ -47,5 +48,6 @@ export const resetSecondFactor = (id: string) => post<Colleague>(`/practice/peop
 export const welcomeBack = (id: string) => post<ColleagueLink>(`/practice/people/${id}/welcome-links`);
 export const requireSecondFactor = async (requires_second_factor: boolean) =>
   (await request<Schemas['PracticeSecurity']>('PATCH', '/practice/security', { body: { requires_second_factor } })).data;
+export const changePracticeWords = async (body: PracticeWords) => (await request<PracticeWords>('PUT', '/practice/words', { body })).data;
 export const readWelcome = (code: string) => post<Welcome>('/practice/welcomes', { code });
 export const joinPractice = (body: { code: string; display_name: string; password: string }) => post<Me>('/practice/people', body);

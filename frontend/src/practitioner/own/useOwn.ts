@@ -1,10 +1,11 @@
 /** The state of one exercise being written: undo and redo, kept in the browser, saved against a colleague's change. */
-import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { navigate } from '../../shared/router';
 import { failureFrom, type Failure } from '../api/request';
 import { refreshAll } from '../api/resource';
 import * as steps from '../editor/history';
 import { say } from '../parts/status';
+import { useLeaveWarning } from '../parts/useLeaveWarning';
 import { changeOwn, createOwn, readOwn } from './calls';
 import { kept, type Kept } from './kept';
 import { formOf, type Form } from './model';
@@ -13,16 +14,6 @@ import { o } from './words';
 export interface Saving {
   busy: boolean;
   failure: Failure | null;
-}
-
-/** Warns before the page is closed while something is not saved. */
-function useLeaveWarning(dirty: boolean): void {
-  useEffect(() => {
-    if (!dirty) return;
-    const warn = (event: BeforeUnloadEvent) => event.preventDefault();
-    addEventListener('beforeunload', warn);
-    return () => removeEventListener('beforeunload', warn);
-  }, [dirty]);
 }
 
 export function useOwn(code: string | null, saved: Kept) {

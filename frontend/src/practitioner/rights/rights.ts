@@ -20,6 +20,7 @@ const CLOSED: readonly (readonly [pattern: string, needs: Right])[] = [
   ['/exercises/own/new', 'write'],
   ['/exercises/own/:code', 'write'],
   ['/practice/people', 'own'],
+  ['/practice/words', 'own'],
   ['/practice/audit', 'own'],
   ['/practice/status', 'own'],
 ];

@@ -42,6 +42,7 @@ function MenuLinks({ onGo }: { onGo: () => void }) {
     <p class="menu-links" onClick={onGo}>
       <Link to="/account">{t('accTitle')}</Link>
       <Link to="/practice/people">{t('pplTitle')}</Link>
+      <Link to="/practice/words">{t('wrdTitle')}</Link>
       <Link to="/practice/audit">{c('auditTitle')}</Link>
       <Link to="/practice/records">{c('retTitle')}</Link>
       <Link to="/practice/status">{t('insTitle')}</Link>

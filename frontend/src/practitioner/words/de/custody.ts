@@ -117,6 +117,7 @@ export default {
   act_welcomeBack: 'Neuen Willkommenslink im Team erstellt',
   act_resetSecondFactor: 'Den zweiten Faktor im Team zurückgesetzt',
   act_changePracticeSecurity: 'Geändert, was die Anmeldung verlangt',
+  act_changePracticeWords: 'Geändert, was Betreute im Notfall und über Antworten lesen',
   act_readInstallation: 'Den Zustand des Servers angesehen',
   act_readWelcome: 'Eine Einladung in die Praxis geöffnet',
   act_challengeSignIn: 'Anmeldung mit Passkey begonnen',

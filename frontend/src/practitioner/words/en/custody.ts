@@ -114,6 +114,7 @@ export default {
   act_welcomeBack: 'Made a new welcome link for a colleague',
   act_resetSecondFactor: 'Reset the second factor of a colleague',
   act_changePracticeSecurity: 'Changed what sign-in asks for',
+  act_changePracticeWords: 'Changed what clients read in an emergency and about answers',
   act_readInstallation: 'Saw how the server is doing',
   act_readWelcome: 'Opened an invitation to the practice',
   act_challengeSignIn: 'Began to sign in with a passkey',
