@@ -1,10 +1,13 @@
 """What a practice says to its clients in its own words: whom to call, when it answers."""
 
+import threading
 from typing import Any
 
 import httpx
 import pytest
 
+from steadfoot.core.database import Database
+from steadfoot.identity import feed, store
 from steadfoot.identity.service import EMERGENCY_TEXT
 from tests.builders import API, House, Phone
 
@@ -93,3 +96,23 @@ def test_who_changed_them_stands_in_the_log(house: House) -> None:
     _say(house)
     row = house.get("/audit")["items"][0]
     assert (row["action"], row["actor_name"]) == ("changePracticeWords", "Maren Brandvold")
+
+
+def test_while_they_change_entries_are_taken_and_nobody_new_misses_them(house: House, database: Database) -> None:
+    if database.is_sqlite:
+        pytest.skip("SQLite lets nobody else write meanwhile")
+    phone, clients = house.pair(house.new_client()), [""]
+    phone.log("note_written", {"text": "On the ridge."})
+    entry = threading.Thread(target=phone.sync)
+    newcomer = threading.Thread(target=lambda: clients.append(house.new_client("Ines Calloway")))
+    with database.write() as session:
+        practice = store.lock_practice(session, house.practice_id)
+        practice.emergency_text = OWN["emergency_text"]
+        session.flush()
+        feed.announce_practice_to_all(session, practice, house.clock())
+        entry.start()
+        newcomer.start()
+        entry.join(10)
+        assert (phone.acknowledged, newcomer.is_alive()) == (1, True)
+    newcomer.join(20)
+    assert _heard(house.pair(clients[-1]))[-1]["emergency_text"] == OWN["emergency_text"]
