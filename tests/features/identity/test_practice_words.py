@@ -110,8 +110,9 @@ def test_while_they_change_entries_are_taken_and_nobody_new_misses_them(house: H
         practice.emergency_text = OWN["emergency_text"]
         session.flush()
         feed.announce_practice_to_all(session, practice, house.clock())
-        entry.start()
         newcomer.start()
+        newcomer.join(1)
+        entry.start()  # only now: whoever asks after an entry waits until it is settled
         entry.join(10)
         assert (phone.acknowledged, newcomer.is_alive()) == (1, True)
     newcomer.join(20)
