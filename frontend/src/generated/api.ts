@@ -5169,7 +5169,7 @@ export interface components {
         };
         /**
          * PracticeWords
-         * @description What a practice says to its clients in its own words. Both must say something: phones show them in an emergency.
+         * @description What a practice says to its clients in its own words. Phones show both where help is sought: neither is empty.
          */
         PracticeWords: {
             /**
