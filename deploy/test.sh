@@ -34,7 +34,7 @@ step "stores and sync on PostgreSQL" \
   env STEADFOOT_TEST_DATABASE=postgresql python -m pytest -n 3 --dist loadfile --no-loadscope-reorder \
   tests/sync/test_order.py tests/features/operation/test_schema.py tests/sync/test_due.py \
   tests/features/identity/test_clients.py tests/features/identity/test_pairing.py tests/features/intake \
-  tests/features/identity/test_people.py tests/features/identity/test_totp.py \
+  tests/features/identity/test_people.py tests/features/identity/test_practice_words.py tests/features/identity/test_totp.py \
   tests/features/checkins/test_event_identity.py tests/features/checkins/test_acknowledged.py \
   tests/features/checkins/test_refused.py tests/features/checkins/test_retries.py \
   tests/features/checkins/test_timeline.py tests/features/monitoring/test_flags.py \
