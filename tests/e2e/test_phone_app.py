@@ -71,6 +71,7 @@ def test_a_typed_code_pairs_a_fresh_browser(server: Server, browser: Browser, cl
     page = new_phone(browser)
     page.goto(f"{server.address}/app/")
     expect(page.get_by_role("heading", name="Pair this phone")).to_be_visible()
+    expect(page.get_by_role("heading", name="Put it on your home screen")).to_be_visible()
     order = page.evaluate("[...document.querySelectorAll('label, h2')].map((one) => one.textContent)")
     assert order[:2] == ["Code from your practice", "Put it on your home screen"]
     expect(page.get_by_text("keep your entries")).to_have_count(0)
