@@ -130,8 +130,8 @@ def spoiled(draw: st.DrawFn, body: Any) -> Any:
         ways = [way for way in _leaves(made) if way]
         if ways:
             way = draw(st.sampled_from(ways))
-            worse = copy.deepcopy(draw(_worse(_at(made, way))))  # a second change may go into it, not into what is drawn
-            made = _put(made, way, worse)
+            worse = draw(_worse(_at(made, way)))
+            made = _put(made, way, copy.deepcopy(worse))  # a second change may go into it, not into what is drawn
     if isinstance(made, dict) and draw(st.integers(0, 9)) == 0:
         made[draw(st.text(max_size=8))] = draw(KILLERS)
     return made
