@@ -8,7 +8,7 @@ from sqlalchemy import make_url
 
 from steadfoot.core.settings import Settings
 
-_PREFIX = "STEADFOOT_"
+_PREFIX = Settings.model_config["env_prefix"]
 _NEAR = 0.85
 """How like a setting's name another must be to be taken for a slip: one or two letters of it. House value."""
 _HERE = frozenset({"localhost", "127.0.0.1", "::1"})

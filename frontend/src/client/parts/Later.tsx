@@ -1,6 +1,6 @@
 import { h, type ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { device, exportText } from '../../outbox';
+import { device, exportText, groupCode } from '../../outbox';
 import { Button, ButtonLink } from '../../shared/form/Button';
 import { language } from '../../shared/words/mechanism';
 import { day } from '../phone';
@@ -8,7 +8,7 @@ import { installOffer, isIos } from '../screens/pair/install';
 import { linkCode, pairAnew } from '../screens/pair/pending';
 
 /** What a part gets handed: were it to import these, or JSX, the first load would fall into more and larger files. */
-const kit = { Button, ButtonLink, day, device, exportText, h, installOffer, isIos, language, linkCode, pairAnew, useState };
+const kit = { Button, ButtonLink, day, device, exportText, groupCode, h, installOffer, isIos, language, linkCode, pairAnew, useState };
 export type Kit = typeof kit;
 
 /** A part that most visits never need: it is fetched when it is to be shown, and is on the phone like all others. */

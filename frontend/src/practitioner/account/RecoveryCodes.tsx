@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { Button } from '../form/Button';
 import { useCopy } from '../parts/useCopy';
+import { useLeaveWarning } from '../parts/useLeaveWarning';
 import { t } from '../words';
 
 /** The codes, once. They stay until the person says that they are kept. */
@@ -8,11 +9,7 @@ export function RecoveryCodes({ codes, onKept }: { codes: readonly string[]; onK
   const heading = useRef<HTMLHeadingElement>(null);
   const { told, copy } = useCopy(codes.join('\n'), { copied: t('recCopied'), refused: t('recCopyFailed') });
   useEffect(() => heading.current?.focus(), []);
-  useEffect(() => {
-    const ask = (event: Event) => event.preventDefault();
-    addEventListener('beforeunload', ask);
-    return () => removeEventListener('beforeunload', ask);
-  }, []);
+  useLeaveWarning(true);
   return (
     <div class="codes-sheet">
       <h3 tabIndex={-1} ref={heading}>{t('recShown')}</h3>

@@ -24,7 +24,7 @@ function Iphone(kit: Kit) {
   return h('section', { class: 'sheet' },
     h('h2', null, kit.device.value ? w.homeTitle : w.iosFirst),
     h('p', null, code ? w.iosLink : w.iosText),
-    code && h('p', null, h('b', null, code.replace(/(.{4})(?=.)/g, '$1-'))),
+    code && h('p', null, h('b', null, kit.groupCode(code))),
     code && h(Button, { small: true, onClick: copy, children: w.iosCopy }),
     h('p', { class: 'note', role: 'status' }, copied && w.iosCopied));
 }
