@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { changePassword } from '../api/account';
+import { isProblem } from '../api/request';
 import { refreshAll } from '../api/resource';
 import { me } from '../api/session';
 import { Button } from '../form/Button';
@@ -34,7 +35,7 @@ export function Password() {
     say(t('pwChanged'));
     refreshAll();
   };
-  const wrong = failure?.kind === 'problem' && failure.problem.code === 'wrong-password';
+  const wrong = isProblem(failure, 'wrong-password');
   const told: FieldErrors = failure ? { [wrong ? 'current-password' : 'new-password']: failureWords(failure) } : errors;
   useEffect(() => void (failure && setAttempt((before) => before + 1)), [failure]);
   const type = shown ? 'text' : 'password';

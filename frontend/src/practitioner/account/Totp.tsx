@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { dayShort, today } from '../../shared/dates';
 import { activateTotp, beginTotp, removeTotp, type Account } from '../api/account';
 import { confirmed } from '../api/confirm';
-import type { Failure } from '../api/request';
+import { isProblem, type Failure } from '../api/request';
 import { Button } from '../form/Button';
 import { Field } from '../form/Field';
 import { Form } from '../form/Form';
@@ -18,7 +18,7 @@ const grouped = (secret: string): string => secret.replace(/(.{4})(?=.)/g, '$1 '
 
 /** While an app is set up, a wrong code is most often one of a picture scanned before. */
 const wrongWords = (failure: Failure): string =>
-  failure.kind === 'problem' && failure.problem.code === 'wrong-code' ? t('totpWrong') : failureWords(failure);
+  isProblem(failure, 'wrong-code') ? t('totpWrong') : failureWords(failure);
 
 function SetUp({ begun, again, onOn, onClose }: { begun: Begun; again: boolean; onOn: (codes: string[]) => void; onClose: () => void }) {
   const [code, setCode] = useState('');

@@ -1,14 +1,13 @@
 /** Showing again that it is oneself, for what a borrowed desk must not do. One dialog of the frame asks for all pages. */
 import { signal } from '@preact/signals';
-import { failureFrom, RequestFailed } from './request';
+import { failureFrom, isProblem, RequestFailed } from './request';
 
 /** Who waits for an answer; null when nothing is asked. */
 export const asking = signal<{ answer: (confirmed: boolean) => void } | null>(null);
 
 function isAskedFor(error: unknown): boolean {
   if (!(error instanceof RequestFailed)) return false;
-  const failure = failureFrom(error);
-  return failure.kind === 'problem' && failure.problem.code === 'confirm-first';
+  return isProblem(failureFrom(error), 'confirm-first');
 }
 
 const ask = (): Promise<boolean> =>

@@ -17,6 +17,9 @@ export type Failure =
   /** `retryAfterS`: whole seconds until another try is worth it, where the server says so. */
   | { kind: 'problem'; problem: Problem; retryAfterS: number | null };
 
+/** Whether the server's answer was this problem. */
+export const isProblem = (failure: Failure | null | undefined, code: string): boolean => failure?.kind === 'problem' && failure.problem.code === code;
+
 export class RequestFailed extends Error {
   constructor(readonly failure: Failure) {
     super(failure.kind === 'problem' ? failure.problem.title : failure.kind);

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { Dialog } from '../../shared/Dialog';
 import { confirmPairing, refusePairing } from '../api/calls';
+import { isProblem } from '../api/request';
 import { refreshAbout, useResource } from '../api/resource';
 import type { Items, WaitingPairing } from '../api/types';
 import { Button } from '../form/Button';
@@ -16,7 +17,7 @@ function Compare({ pairing, onClose }: { pairing: WaitingPairing; onClose: () =>
   const [missing, setMissing] = useState(false);
   const { failure, run } = useWrite();
   const name = pairing.client_name;
-  const differs = failure?.kind === 'problem' && failure.problem.code === 'check-number-differs';
+  const differs = isProblem(failure, 'check-number-differs');
   const finish = async (write: () => Promise<unknown>, told: string) => {
     if (!(await run(write))) return;
     say(told);

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { Dialog } from '../../shared/Dialog';
 import { t } from '../words';
 import { draft, dropDraft } from '../api/drafts';
+import { isProblem } from '../api/request';
 import { Button } from '../form/Button';
 import { Field } from '../form/Field';
 import { Form } from '../form/Form';
@@ -75,7 +76,7 @@ function Ready({ editor, onClose }: { editor: Editor; onClose: () => void }) {
   );
 }
 
-const needsClearance = ({ failure }: Extract<Outcome, { kind: 'failed' }>): boolean => failure.kind === 'problem' && failure.problem.code === 'clearance-needed';
+const needsClearance = ({ failure }: Extract<Outcome, { kind: 'failed' }>): boolean => isProblem(failure, 'clearance-needed');
 
 const ToClearance = ({ client }: { client: string }) => (
   <>{t('scrNotPublished')} <Link to={`/clients/${client}/screening`}>{t('scrRecordClearance')}</Link></>

@@ -3,7 +3,7 @@ import { Button } from '../../shared/form/Button';
 import { Field } from '../../shared/form/Field';
 import type { Options, Shown, Way } from '../api/account';
 import { PasskeyFailed, passkeysWork, showPasskey } from '../api/passkeys';
-import { failureFrom, type Failure } from '../api/request';
+import { failureFrom, isProblem, type Failure } from '../api/request';
 import { failureWords } from '../parts/failureWords';
 import { t } from '../words';
 
@@ -28,7 +28,7 @@ export function passkeyWords(error: unknown): string {
 
 /** The words for a wrong code speak of the next one and of a clock: a recovery code has neither. */
 function factorWords(way: Way, failure: Failure): string {
-  const wrong = failure.kind === 'problem' && failure.problem.code === 'wrong-code';
+  const wrong = isProblem(failure, 'wrong-code');
   return wrong && way === 'recovery_code' ? t('secRecoveryWrong') : failureWords(failure);
 }
 

@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { dayShort, today } from '../../../shared/dates';
 import { query } from '../../../shared/router';
-import type { Failure } from '../../api/request';
+import { isProblem, type Failure } from '../../api/request';
 import { useResource } from '../../api/resource';
 import type { Progressed, Suggestions as Data, Suggestion } from '../../api/types';
 import { Button } from '../../form/Button';
@@ -25,7 +25,7 @@ function Done({ done }: { done: Progressed }) {
   );
 }
 
-const needsClearance = (failure: Failure | null): boolean => failure?.kind === 'problem' && failure.problem.code === 'clearance-needed';
+const needsClearance = (failure: Failure | null): boolean => isProblem(failure, 'clearance-needed');
 
 function Said({ deciding, client }: { deciding: Deciding; client: string }) {
   const { failure, old, done, busy } = deciding;
